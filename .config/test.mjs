@@ -1,0 +1,29 @@
+// npm test: install what is missing, then everything that must be true: lint, types, builds, tests, pages.
+import { mkdirSync, readFileSync } from "node:fs";
+import { install, root, tool, total } from "./steps.mjs";
+
+const results = `${root}.cache/test-results`;
+install();
+mkdirSync(results, { recursive: true });
+tool("lint and format", ["biome", "check", "."]);
+tool("build and check types", ["turbo", "run", "build", "typecheck", "--output-logs=errors-only"]);
+tool("tests", [
+  "vitest",
+  "run",
+  "--config",
+  ".config/vitest.ts",
+  "--reporter=default",
+  "--reporter=json",
+  `--outputFile.json=${results}/vitest.json`,
+]);
+tool("pages in a browser", ["playwright", "test", "--config", "tests/browser/playwright.config.ts"], {
+  env: { PLAYWRIGHT_JSON_OUTPUT_FILE: `${results}/playwright.json` },
+});
+
+const read = (name) => JSON.parse(readFileSync(`${results}/${name}.json`, "utf8"));
+const unit = read("vitest");
+const pages = read("playwright").stats;
+console.log(`\nEverything in ${total()}.`);
+console.log(
+  `${unit.numPassedTests + pages.expected} passed, ${unit.numFailedTests + pages.unexpected} failed, ${unit.numPendingTests + pages.skipped} skipped`,
+);
