@@ -1,0 +1,146 @@
+import { afterAll, expect, test } from "vitest";
+import rows from "../../../../tests/reference/published.json" with { type: "json" };
+
+interface Measure {
+  readonly value: number | string | readonly (number | string)[];
+  readonly unit: string;
+}
+interface Row {
+  readonly id: string;
+  readonly source: string;
+  readonly inputs: Readonly<Record<string, Measure>>;
+  readonly expected: Readonly<Record<string, Measure>>;
+  readonly tolerance: Readonly<Record<string, { abs?: number; rel?: number } | string>>;
+}
+
+const inch = 0.0254;
+const pound = 0.45359237 * 9.80665;
+
+/** What one of each printed unit is in SI. */
+const units: Readonly<Record<string, number>> = {
+  "-": 1,
+  "%": 0.01,
+  m: 1,
+  cm: 1e-2,
+  mm: 1e-3,
+  micrometre: 1e-6,
+  in: inch,
+  in2: inch ** 2,
+  in3: inch ** 3,
+  cm3: 1e-6,
+  m3: 1,
+  mm2: 1e-6,
+  kg: 1,
+  deg: Math.PI / 180,
+  rpm: (2 * Math.PI) / 60,
+  "rev/s": 2 * Math.PI,
+  "m/s": 1,
+  "mm/s": 1e-3,
+  "ft/min": (12 * inch) / 60,
+  "m/s2": 1,
+  N: 1,
+  kN: 1e3,
+  kip: 1000 * pound,
+  lbf: pound,
+  "N m": 1,
+  "kN m": 1e3,
+  "lbf in": pound * inch,
+  "lbf ft": pound * 12 * inch,
+  "N mm": 1e-3,
+  Pa: 1,
+  kPa: 1e3,
+  hPa: 1e2,
+  MPa: 1e6,
+  GPa: 1e9,
+  "N/mm2": 1e6,
+  "MN/m2": 1e6,
+  bar: 1e5,
+  kpsi: (1000 * pound) / inch ** 2,
+  "lbf/in2": pound / inch ** 2,
+  "Mlbf/in": (1e6 * pound) / inch,
+  "N/mm": 1e3,
+  "mPa s": 1e-3,
+  cP: 1e-3,
+  W: 1,
+  kW: 1e3,
+  "g mm": 1e-6,
+  K: 1,
+  "kg/s": 1,
+  "1/C": 1,
+  C: 1,
+  microreyn: (1e-6 * pound) / inch ** 2,
+};
+
+function inSi(where: string, value: number, unit: string): number {
+  const factor = units[unit];
+  if (factor === undefined) throw new Error(`${where}: no factor for the unit "${unit}"`);
+  return value * factor;
+}
+
+/** How many published numbers this test file has compared. */
+let compared = 0;
+
+/** One row of the published values: its inputs in SI, and a comparison against what it expects. */
+export class PublishedRow {
+  readonly id: string;
+  readonly source: string;
+  readonly #row: Row;
+
+  constructor(id: string) {
+    const row = (rows as unknown as readonly Row[]).find((candidate) => candidate.id === id);
+    if (row === undefined) throw new Error(`no published row ${id}`);
+    this.id = id;
+    this.source = row.source;
+    this.#row = row;
+  }
+
+  /** An input in SI. */
+  input(name: string): number {
+    return this.inputs(name)[0]!;
+  }
+
+  /** An input that is a list, in SI. */
+  inputs(name: string): readonly number[] {
+    const measure = this.#row.inputs[name];
+    if (measure === undefined) throw new Error(`${this.id}: no input ${name}`);
+    const values = Array.isArray(measure.value) ? measure.value : [measure.value];
+    return values.map((value) => inSi(`${this.id} ${name}`, Number(value), measure.unit));
+  }
+
+  /** Compares an SI value with the published one, within the published tolerance. */
+  agrees(name: string, actual: number): void {
+    const measure = this.#row.expected[name];
+    const tolerance = this.#row.tolerance[name];
+    if (measure === undefined || typeof tolerance !== "object")
+      throw new Error(`${this.id}: no number ${name}`);
+    const where = `${this.id} ${name} (${this.source})`;
+    const expected = Number(measure.value);
+    const found = actual / inSi(where, 1, measure.unit);
+    const allowed = tolerance.abs ?? (tolerance.rel ?? Number.NaN) * Math.abs(expected);
+    expect(Math.abs(found - expected), `${where}: ${found} against ${expected}`).toBeLessThanOrEqual(
+      allowed * (1 + 1e-9),
+    );
+    compared++;
+  }
+}
+
+/** The key of a number recomputed without the book's series and roundings. */
+export const exact = (name: string) => `${name}__recomputed_exact`;
+
+/** One test for one published row; it fails when it compares nothing. */
+export function row(id: string, check: (row: PublishedRow) => void): void {
+  const published = new PublishedRow(id);
+  test(`${id}: ${published.source}`, () => {
+    const before = compared;
+    check(published);
+    expect(compared).toBeGreaterThan(before);
+  });
+}
+
+/**
+ * Fails the file when it compares fewer published numbers than it once did, so that a row cannot drop out
+ * unseen. The number goes down only when a published number is withdrawn.
+ */
+export function compareAtLeast(least: number): void {
+  afterAll(() => expect(compared, "published numbers compared").toBeGreaterThanOrEqual(least));
+}

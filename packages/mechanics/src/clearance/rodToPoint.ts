@@ -1,0 +1,34 @@
+import { finite, notNegative, requireAll } from "../check/requireAll.ts";
+import type { SliderCrank } from "../kinematics/SliderCrank.ts";
+import type { RodOutline } from "../outline/RodOutline.ts";
+import { type RodNearest, sweepOutline } from "../outline/sweepOutline.ts";
+
+/** A rod and a round obstacle in the plane it swings in. */
+export interface RodToPoint {
+  readonly crank: SliderCrank;
+  readonly outline: RodOutline;
+  /** centre of the obstacle in the frame of the cylinder [m] */
+  readonly x: number;
+  readonly y: number;
+  /** radius of the obstacle [m], 0 for a point */
+  readonly radius: number;
+}
+
+/**
+ * Least clearance between the rod and a point or circle over a turn: an oil jet, or a camshaft taken as
+ * the circle its highest lobe sweeps (radius = base circle + lobe lift), which is on the safe side.
+ * Only obstacles whose extent along the crank meets the rod's width matter.
+ * @param geometry mechanism, outline, centre and radius of the obstacle
+ * @returns clearance [m], negative by how far the outline cuts into the circle; crank angle; nearest point.
+ *   The obstacle must lie outside the rod at some crank angle: then one the rod runs over cuts its outline
+ * @throws RangeError naming the dimension that is out of range
+ *
+ * Source: plane geometry.
+ */
+export function rodToPoint({ crank, outline, x, y, radius }: RodToPoint): RodNearest {
+  requireAll(finite, { x, y });
+  requireAll(notNegative, { radius });
+  const distance = (px: number, py: number): number =>
+    Math.sqrt((px - x) * (px - x) + (py - y) * (py - y)) - radius;
+  return sweepOutline({ crank, outline, obstacle: [distance] });
+}

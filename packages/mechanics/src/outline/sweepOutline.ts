@@ -1,0 +1,131 @@
+import { requireThat } from "../check/requireAll.ts";
+import { requireSliderCrank, type SliderCrank } from "../kinematics/SliderCrank.ts";
+import { type DistanceToObstacle, distanceAt } from "./distanceAt.ts";
+import { leastOnInterval } from "./leastOnInterval.ts";
+import { curveU, curveV, type OutlineCurve, outlineCurves } from "./OutlineCurve.ts";
+import type { RodOutline, RodPoint } from "./RodOutline.ts";
+import { type BlockPoint, rodFrame, rodPointInBlock } from "./rodFrame.ts";
+import { type SweepCell, sweepCells } from "./sweepCells.ts";
+
+export type { DistanceToObstacle };
+
+/** The nearest approach of the rod to an obstacle. */
+export interface RodNearest {
+  /** least distance [m]; negative when they overlap */
+  readonly clearance: number;
+  /** crank angle of the nearest approach [rad], from 0 to below 2 pi */
+  readonly crankAngle: number;
+  /** the rod's nearest point in the frame of the cylinder [m] */
+  readonly point: BlockPoint;
+  /** the same point in the frame of the rod [m] */
+  readonly rodPoint: RodPoint;
+}
+
+/** A rod that swings and the parts of what it must clear. */
+export interface RodSweep {
+  readonly crank: SliderCrank;
+  readonly outline: RodOutline;
+  readonly obstacle: readonly DistanceToObstacle[];
+}
+
+/** The answer for the point at t on a curve at one crank angle. */
+export function nearestOf(
+  crank: SliderCrank,
+  curve: OutlineCurve,
+  at: { readonly angle: number; readonly t: number; readonly clearance: number },
+): RodNearest {
+  const rodPoint = { u: curveU(curve, at.t), v: curveV(curve, at.t) };
+  const turn = 2 * Math.PI;
+  const turned = at.angle - turn * Math.floor(at.angle / turn);
+  return {
+    clearance: at.clearance,
+    crankAngle: turned < turn ? turned : 0,
+    point: rodPointInBlock(rodFrame(crank, at.angle), rodPoint),
+    rodPoint,
+  };
+}
+
+/** Checks the mechanism and that there is something to clear. */
+export function requireSweep({ crank, outline, obstacle }: RodSweep): void {
+  requireSliderCrank(crank);
+  requireThat(outline.elements.length > 0, "outline.elements.length", 0, "a closed outline");
+  requireThat(obstacle.length > 0, "obstacle.length", 0, "at least one part");
+}
+
+/** Cells of one element and one part that touch along the crank angle, so hold one valley or a few. */
+function neighbours(cells: readonly SweepCell[]): readonly (readonly SweepCell[])[] {
+  const sorted = [...cells].sort((a, b) => a.curve - b.curve || a.part - b.part || a.angle - b.angle);
+  const groups: SweepCell[][] = [];
+  let last: SweepCell | undefined;
+  for (const cell of sorted) {
+    const touches =
+      last !== undefined &&
+      last.curve === cell.curve &&
+      last.part === cell.part &&
+      cell.angle - last.angle <= 1.01 * (cell.halfAngle + last.halfAngle);
+    if (touches) groups[groups.length - 1]!.push(cell);
+    else groups.push([cell]);
+    last = cell;
+  }
+  return groups;
+}
+
+/** Least of a value over cells; a group may hold more of them than a call takes arguments. */
+function leastOf(cells: readonly SweepCell[], value: (cell: SweepCell) => number): number {
+  return cells.reduce((least, cell) => Math.min(least, value(cell)), Number.POSITIVE_INFINITY);
+}
+
+function refine(sweep: RodSweep, curve: OutlineCurve, group: readonly SweepCell[]) {
+  const { angle: first, part } = group[0]!;
+  const last = group[group.length - 1]!.angle;
+  const halfAngle = -leastOf(group, (cell) => -cell.halfAngle);
+  const halfT = -leastOf(group, (cell) => -cell.halfT);
+  // One cell more on every side, so that a minimum on the rim of the group lies inside.
+  const from = Math.max(0, leastOf(group, (cell) => cell.t) - 3 * halfT);
+  const to = Math.min(1, 3 * halfT - leastOf(group, (cell) => -cell.t));
+  const parts = (span: number, half: number): number =>
+    Math.min(64, Math.max(6, Math.ceil(span / (2 * half))));
+  const distance = sweep.obstacle[part]!;
+  const along = (angle: number) => {
+    const frame = rodFrame(sweep.crank, angle);
+    return leastOnInterval((t) => distanceAt(frame, curve, t, distance), from, to, parts(to - from, halfT));
+  };
+  const low = first - 3 * halfAngle;
+  const high = last + 3 * halfAngle;
+  const least = leastOnInterval((angle) => along(angle).value, low, high, parts(high - low, halfAngle));
+  return { angle: least.at, t: along(least.at).at, clearance: least.value };
+}
+
+/**
+ * Least distance from the swinging rod to an obstacle over the whole turn and over every point of every
+ * outline element. Cells of crank angle by element that cannot hold the least distance are discarded by
+ * the bound of sweepCells; what is left is refined along the element and the crank angle together.
+ * Inside the cells left (under 0.2 mm across) the distance to a part that is not hollow bends down by no
+ * more than the motion itself does, about 1 / 50 mm, so a second minimum between two samples could be
+ * deeper by a tenth of a micrometre at most; comparison with plain sampling in space found none.
+ * @param sweep the mechanism, the outline and the parts of the obstacle
+ * @returns the nearest approach
+ * @throws RangeError when the mechanism cannot turn, or outline or obstacle are empty
+ *
+ * Source: plane geometry; the bound is that of Lipschitz, a rod point moves at most so far per radian.
+ */
+export function sweepOutline(sweep: RodSweep): RodNearest {
+  requireSweep(sweep);
+  const curves = outlineCurves(sweep.outline);
+  const { cells, least: sampled } = sweepCells(sweep, curves);
+  let best = { angle: 0, t: 0, clearance: Number.POSITIVE_INFINITY };
+  let bestCurve = curves[0]!;
+  const groups = neighbours(cells)
+    .map((group) => ({ group, bound: leastOf(group, (cell) => cell.bound) }))
+    .sort((a, b) => a.bound - b.bound);
+  for (const { group, bound } of groups) {
+    if (bound > Math.min(sampled, best.clearance)) break;
+    const curve = curves[group[0]!.curve]!;
+    const refined = refine(sweep, curve, group);
+    if (refined.clearance < best.clearance) {
+      best = refined;
+      bestCurve = curve;
+    }
+  }
+  return nearestOf(sweep.crank, bestCurve, best);
+}

@@ -1,0 +1,75 @@
+import { compareAtLeast, row } from "../check/published.test-support.ts";
+import * as m from "../index.ts";
+
+compareAtLeast(12);
+
+row("MA-05", (r) => {
+  const part = {
+    size: r.input("length"),
+    expansion: r.input("expansion"),
+    temperatureRise: r.input("temperature_end") - r.input("temperature_start"),
+  };
+  r.agrees("expansion", m.thermalGrowth(part));
+});
+
+row("MA-07", (r) => {
+  const grown = (expansion: string) =>
+    m.thermalGrowth({
+      size: r.input("length"),
+      expansion: r.input(expansion),
+      temperatureRise: r.input("temperature_rise"),
+    });
+  r.agrees("aluminium_growth", grown("cte_aluminium"));
+  r.agrees("stud_growth", grown("cte_stud"));
+  r.agrees("difference", grown("cte_aluminium") - grown("cte_stud"));
+});
+
+row("CY-01", (r) => {
+  const [inner, outer] = [r.input("inner_radius"), r.input("outer_radius")];
+  const wall = { bore: 2 * inner, wall: outer - inner };
+  r.agrees("hoop_stress_r10", m.thickCylinderHoopStress({ ...wall, pressure: r.input("internal_pressure") }));
+});
+
+row("CY-06", (r) => {
+  const [inner, outer] = [r.input("inner_diameter"), r.input("outer_diameter")];
+  const perPressure = m.thickCylinderHoopStress({ pressure: 1, bore: inner, wall: (outer - inner) / 2 });
+  r.agrees("internal_pressure", r.input("hoop_limit") / perPressure);
+});
+
+row("CY-07", (r) => {
+  const wall = { bore: r.input("inner_diameter_1"), wall: r.input("thickness_1") };
+  r.agrees("hoop_max", m.thickCylinderHoopStress({ ...wall, pressure: r.input("pressure_1") }));
+});
+
+row("BA-05", (r) => {
+  const unbalance = m.residualUnbalance({
+    grade: r.input("grade"),
+    rotorMass: r.input("rotor_mass"),
+    angularSpeed: r.input("speed"),
+  });
+  r.agrees("U_per", unbalance);
+  r.agrees("e_per", unbalance / r.input("rotor_mass"));
+});
+
+row("BA-07", (r) => {
+  const found = m.bobweight({
+    rods: r.input("rods_per_pin"),
+    rotatingRodMass: r.input("rotating_mass_per_rod"),
+    shellMass: 0,
+    oilMass: 0,
+    reciprocatingMass: r.input("reciprocating_mass_per_cylinder"),
+    balanceFactor: r.input("reciprocating_fraction"),
+  });
+  r.agrees("bobweight", found);
+});
+
+row("PR-03", (r) => {
+  const force = m.gasForce({
+    cylinderPressure: r.input("peak_pressure"),
+    casePressure: 0,
+    bore: r.input("bore"),
+  });
+  r.agrees("gas_load", force);
+  const perDiameter = m.bearingPressure({ force, diameter: 1, length: r.input("small_end_length") });
+  r.agrees("pin_diameter", perDiameter / r.input("bearing_pressure"));
+});
