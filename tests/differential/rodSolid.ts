@@ -1,0 +1,80 @@
+import type { OutlineElement, RodToCylinder } from "@trialfit/mechanics";
+import Module, { type ManifoldToplevel } from "manifold-3d";
+
+/** Facets of the bore, and of a whole turn of an outline arc. */
+const boreFacets = 1440;
+const arcFacets = 1440;
+
+let loaded: Promise<ManifoldToplevel> | undefined;
+
+async function load(): Promise<ManifoldToplevel> {
+  const solids = await Module();
+  solids.setup();
+  return solids;
+}
+
+/** Points of an element in travel, its end left out: the next element starts there. */
+function pointsOf(element: OutlineElement): readonly (readonly [number, number])[] {
+  if (element.kind === "segment") return [[element.from.u, element.from.v]];
+  const { centre, radius, startAngle, sweepAngle } = element;
+  const count = Math.max(2, Math.ceil((arcFacets * Math.abs(sweepAngle)) / (2 * Math.PI)));
+  return Array.from({ length: count }, (_, i) => {
+    const angle = startAngle + (sweepAngle * i) / count;
+    return [centre.u + radius * Math.cos(angle), centre.v + radius * Math.sin(angle)] as const;
+  });
+}
+
+/**
+ * Gap between the extruded rod at one crank angle and the block as solids, in metres. The solids are
+ * built in millimetres with square notch corners moved in by 0.293 of the corner radius. Facets of the
+ * bore lie inside the circle and those of outline arcs inside the arc, each by at most R (1 - cos(half a facet)).
+ * @param farthest gaps beyond this come out as this; a short one keeps the search short
+ */
+export async function solidGap(
+  geometry: RodToCylinder,
+  angle: number,
+  farthest: number,
+): Promise<{ readonly gap: number; readonly facetError: number }> {
+  loaded ??= load();
+  const { Manifold } = await loaded;
+  const { crank, outline, bore, cylinderAxisOffset, cylinderBottomHeight, bigEndWidth, planeOffset } =
+    geometry;
+  const { throwRadius: r, rodLength: l, pinLineOffset: e } = crank;
+  const tilt = Math.asin((r * Math.sin(angle) - e) / l);
+  const polygon = outline.elements
+    .flatMap(pointsOf)
+    .map(([u, v]): [number, number] => [
+      1e3 * (r * Math.sin(angle) - u * Math.sin(tilt) + v * Math.cos(tilt)),
+      1e3 * (r * Math.cos(angle) + u * Math.cos(tilt) + v * Math.sin(tilt)),
+    ]);
+  const rod = Manifold.extrude([polygon], 1e3 * bigEndWidth, 0, 0, [1, 1], true).translate([
+    0,
+    0,
+    1e3 * planeOffset,
+  ]);
+
+  const radius = 500 * bore;
+  const bottom = 1e3 * cylinderBottomHeight;
+  const height = 250;
+  const width = 2 * radius + 120;
+  const cylinder = Manifold.cylinder(3 * height, radius, radius, boreFacets, true).rotate([90, 0, 0]);
+  let block = Manifold.cube([width, height, width], true)
+    .translate([0, height / 2, 0])
+    .subtract(cylinder);
+  const lost = (1 - Math.SQRT1_2) * (geometry.notch?.cornerRadius ?? 0);
+  const face = 1e3 * (Math.abs(planeOffset) + bigEndWidth / 2);
+  const depth = 1e3 * ((geometry.notch?.depth ?? 0) - lost);
+  const rise = 1e3 * ((geometry.notch?.height ?? 0) - lost);
+  if (geometry.notch !== undefined && depth > 0 && rise > 0) {
+    block = block.subtract(
+      Manifold.cube(
+        [2 * (Math.sqrt(radius ** 2 - face ** 2) + depth), 2 * rise, 1e3 * geometry.notch.width],
+        true,
+      ),
+    );
+  }
+  const gap = rod.minGap(block.translate([1e3 * cylinderAxisOffset, bottom, 0]), 1e3 * farthest) / 1e3;
+  const arcs = outline.elements.map((element) => (element.kind === "arc" ? element.radius : 0));
+  const short = (whole: number, facets: number) => whole * (1 - Math.cos(Math.PI / facets));
+  return { gap, facetError: short(bore / 2, boreFacets) + short(Math.max(...arcs), arcFacets) };
+}
