@@ -1,0 +1,19 @@
+export { ruleFiles, sources } from "./generated/catalog.ts";
+export { default as validateRuleFile } from "./generated/validateRuleFile.js";
+export {
+  type Comparison,
+  type Condition,
+  type LimitFile,
+  type Operator,
+  operators,
+  type RuleExample,
+  type RuleFile,
+  type SourceFile,
+  type Standing,
+  standings,
+  type Weight,
+  type Work,
+  weights,
+  works,
+} from "./ruleFile.ts";
+export { type System, systems } from "./systems.ts";

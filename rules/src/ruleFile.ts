@@ -1,0 +1,129 @@
+import { z } from "zod";
+import { type System, systems } from "./systems.ts";
+
+const identifier = z
+  .string()
+  .regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/, "words in small letters joined by hyphens");
+const prose = z.string().min(8).max(2000);
+
+/** Comparisons of numbers look at the whole band; comparisons of words at the word. */
+export const operators = [
+  "lessThan",
+  "lessThanInclusive",
+  "greaterThan",
+  "greaterThanInclusive",
+  "equal",
+  "notEqual",
+  "in",
+  "notIn",
+] as const;
+export type Operator = (typeof operators)[number];
+
+/** One comparison, in json-rules-engine's format: a fact against a text (with its unit), a list of words, or another fact. */
+export interface Comparison {
+  fact: string;
+  operator: Operator;
+  value: string | string[] | { fact: string };
+}
+
+/** A tree of comparisons. `all: []` and `any: []` are refused. */
+export type Condition = Comparison | { all: Condition[] } | { any: Condition[] } | { not: Condition };
+
+const comparison = z.strictObject({
+  fact: z.string().min(1),
+  operator: z.enum(operators),
+  value: z.union([z.string(), z.array(z.string()).min(1), z.strictObject({ fact: z.string().min(1) })]),
+});
+
+const condition: z.ZodType<Condition> = z.lazy(() =>
+  z.union([
+    comparison,
+    z.strictObject({ all: z.array(condition).min(1) }),
+    z.strictObject({ any: z.array(condition).min(1) }),
+    z.strictObject({ not: condition }),
+  ]),
+);
+
+/** How well founded a limit is, best first. */
+export const standings = {
+  standard: "laid down in a standard",
+  handbook: "printed in a handbook or textbook",
+  derivation: "follows from geometry or from the meaning of the words",
+  "common-practice": "what careful builders do; no single source, shops differ",
+  "from-memory": "recalled, not checked against a source: treat as a starting value",
+} as const;
+export type Standing = keyof typeof standings;
+
+const limit = z.strictObject({
+  value: z.string().describe("The limit with its unit."),
+  range: z.tuple([z.string(), z.string()]).describe("From where to where the trade puts it."),
+  standing: z.enum(Object.keys(standings) as [Standing, ...Standing[]]),
+  movedBy: z.array(z.string().min(3)).describe("What moves it: use, material, boost."),
+  cases: z
+    .array(z.strictObject({ when: condition, value: z.string() }))
+    .min(1)
+    .optional()
+    .describe("The first case that applies replaces the value."),
+});
+
+/** Kinds of work that a finding can ask for. */
+export const works = {
+  order: "order another or an extra part",
+  machine: "machine a part",
+  measure: "measure before going on",
+  assemble: "assemble with care",
+  operate: "operate within a limit",
+} as const;
+export type Work = keyof typeof works;
+
+/** How much a finding weighs. */
+export const weights = {
+  stop: "do not order or assemble until it is settled",
+  caution: "settle it, or go on with open eyes",
+  note: "worth knowing",
+} as const;
+export type Weight = keyof typeof weights;
+
+const example = z.strictObject({
+  name: z.string().min(3),
+  given: z
+    .record(z.string(), z.string())
+    .describe("Fields and quantities by name; what is left out is missing."),
+  verdict: z.enum(["holds", "fails", "open", "unknown", "not-applicable"]),
+  missing: z.array(z.string()).optional().describe("For unknown: the facts that it names."),
+});
+
+/** A rule file, as authored. */
+export const ruleFile = z.strictObject({
+  id: identifier,
+  title: z.string().min(8).max(120).describe("What must hold, as a sentence without its full stop."),
+  system: z.enum(Object.keys(systems) as [System, ...System[]]),
+  parts: z.array(identifier).min(1),
+  stages: z.array(z.enum(["choose", "machine", "trial-assembly", "final-assembly", "run"])).min(1),
+  when: condition.optional().describe("When the rule is relevant. Absent: always."),
+  requires: condition.describe("What must hold."),
+  limits: z.record(z.string().regex(/^[a-z][A-Za-z]*$/), limit).optional(),
+  otherwise: z.strictObject({
+    work: z.enum(Object.keys(works) as [Work, ...Work[]]),
+    weight: z.enum(Object.keys(weights) as [Weight, ...Weight[]]),
+    do: prose.describe("What to do. {name} prints a quantity, a field or {limit.name} with its unit."),
+  }),
+  because: prose,
+  caution: prose.optional(),
+  disputed: prose.optional().describe("Both camps, where the trade disagrees."),
+  sources: z.array(z.strictObject({ id: identifier, where: z.string().optional() })).min(1),
+  examples: z.array(example).min(2),
+});
+
+export type RuleFile = z.infer<typeof ruleFile>;
+export type LimitFile = z.infer<typeof limit>;
+export type RuleExample = z.infer<typeof example>;
+
+/** One published source, or one of the standings that stand in for a source. */
+export const sourceFile = z.strictObject({
+  title: z.string().min(3),
+  by: z.string().min(2).optional().describe("Author, editor or standards body."),
+  kind: z.enum(["standard", "handbook", "textbook", "paper", "derivation", "common-practice", "from-memory"]),
+  note: z.string().optional(),
+});
+export type SourceFile = z.infer<typeof sourceFile>;

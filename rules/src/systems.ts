@@ -1,0 +1,19 @@
+/** The systems of an engine, in the order in which the catalog shows them. Folder names of rules and quantities. */
+export const systems = {
+  targets: "Targets and operating range",
+  kinematics: "Crank drive kinematics",
+  compression: "Stack height, volumes and compression",
+  clearances: "Clearances of moving parts",
+  pistons: "Pistons and bores",
+  rings: "Piston rings",
+  pins: "Piston pins and small ends",
+  rods: "Connecting rods and rod bolts",
+  bearings: "Bearings",
+  crankshaft: "Crankshaft",
+  "main-caps": "Block and main caps",
+  fasteners: "Fasteners",
+  head: "Cylinder head and gasket",
+  charge: "Air, fuel and knock",
+} as const;
+
+export type System = keyof typeof systems;
