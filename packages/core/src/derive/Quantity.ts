@@ -1,0 +1,119 @@
+import type { System } from "@trialfit/rules";
+import type { OutlineVertex } from "../read/FieldValue.ts";
+
+/** A named source of a formula: an id of `rules/sources.yaml`, and where in it. */
+export interface SourceReference {
+  readonly id: string;
+  readonly where?: string;
+}
+
+/** A worked value: inputs as people write them, and the result with half a unit of its last digit as tolerance. */
+export interface QuantityExample {
+  readonly given: Readonly<Record<string, string>>;
+  readonly expect: string;
+  /** Published example that it reproduces, where there is one. */
+  readonly from?: SourceReference;
+}
+
+type Names<T> = Readonly<Record<keyof T & string, string>>;
+
+/**
+ * One derived value. Everything that says what it is stands here and nowhere else: labels, units, pages,
+ * formula, and what the evaluator computes.
+ */
+export interface QuantityDeclaration<N extends Names<N>, C extends Names<C>, O extends Names<O>> {
+  /** Also its name in rules. */
+  readonly id: string;
+  readonly name: string;
+  /** Symbol as the trade or a textbook writes it, `B_g` for a subscript. */
+  readonly symbol: string;
+  /** Unit in which it is shown. The computed value is SI. */
+  readonly unit: string;
+  /** Decimals shown in that unit. */
+  readonly decimals: number;
+  readonly system: System;
+  /** What it means, which sign, and what it is good for; one to three sentences. */
+  readonly meaning: string;
+  /** Name in the formula → field path or id of another quantity. */
+  readonly inputs: N;
+  /** Words that the computation needs: name → field path. */
+  readonly choices?: C;
+  /** Outlines: name → field path. */
+  readonly outlines?: O;
+  /**
+   * The formula over the input names, `pi` and constants in SI, in ordinary algebra. A property test holds it
+   * to `compute`, and its units must balance. Absent where no closed formula exists: then `method` says how.
+   */
+  readonly formula?: string;
+  /** How it is computed, in words, where there is no closed formula. */
+  readonly method?: string;
+  /** SI numbers in, SI number out. @throws RangeError when the inputs cannot be. */
+  readonly compute: (
+    numbers: Readonly<Record<keyof N & string, number>>,
+    words: Readonly<Record<keyof C & string, string>>,
+    outlines: Readonly<Record<keyof O & string, readonly OutlineVertex[]>>,
+  ) => number;
+  /**
+   * `monotone`: over any tolerance the extremes lie at ends of inputs. `guarded`: they may lie inside, so inner
+   * points are searched too. Anything that is a least or greatest over crank angle is guarded.
+   */
+  readonly shape: "monotone" | "guarded";
+  /** Where the formula may be used, in words. */
+  readonly valid: string;
+  readonly sources: readonly [SourceReference, ...SourceReference[]];
+  readonly examples: readonly [QuantityExample, ...QuantityExample[]];
+  /** True for a value that no rule reads but people want to see. */
+  readonly display?: true;
+  /** True where a band has no meaning (a place, such as a crank angle): shown at the nominal values, never judged. */
+  readonly nominalOnly?: true;
+}
+
+/** A declared quantity with its input types forgotten, as the evaluator handles it. */
+export interface Quantity {
+  readonly id: string;
+  readonly name: string;
+  readonly symbol: string;
+  readonly unit: string;
+  readonly decimals: number;
+  readonly system: System;
+  readonly meaning: string;
+  readonly inputs: Readonly<Record<string, string>>;
+  readonly choices: Readonly<Record<string, string>>;
+  readonly outlines: Readonly<Record<string, string>>;
+  readonly formula: string | undefined;
+  readonly method: string | undefined;
+  readonly compute: (
+    numbers: Readonly<Record<string, number>>,
+    words: Readonly<Record<string, string>>,
+    outlines: Readonly<Record<string, readonly OutlineVertex[]>>,
+  ) => number;
+  readonly shape: "monotone" | "guarded";
+  readonly valid: string;
+  readonly sources: readonly SourceReference[];
+  readonly examples: readonly QuantityExample[];
+  readonly display: boolean;
+  readonly nominalOnly: boolean;
+}
+
+/**
+ * Declares a quantity. The input names are checked by the compiler; everything else by the catalog's checks.
+ * @throws Error when it has neither formula nor method.
+ */
+export function quantity<
+  const N extends Names<N>,
+  const C extends Names<C> = Record<never, string>,
+  const O extends Names<O> = Record<never, string>,
+>(declaration: QuantityDeclaration<N, C, O>): Quantity {
+  if ((declaration.formula === undefined) === (declaration.method === undefined)) {
+    throw new Error(`${declaration.id}: give either a formula or a method`);
+  }
+  return {
+    ...declaration,
+    choices: declaration.choices ?? {},
+    outlines: declaration.outlines ?? {},
+    formula: declaration.formula,
+    method: declaration.method,
+    display: declaration.display ?? false,
+    nominalOnly: declaration.nominalOnly ?? false,
+  } as Quantity;
+}

@@ -1,0 +1,165 @@
+import type { DimensionValue, FieldValue, OutlineVertex } from "../read/FieldValue.ts";
+import { fields } from "../read/fieldCatalog.ts";
+import type { Derivation } from "./Derivation.ts";
+import type { Quantity } from "./Quantity.ts";
+import { searchBand, type Tolerance } from "./searchBand.ts";
+
+type Values = ReadonlyMap<string, FieldValue>;
+type Catalog = ReadonlyMap<string, Quantity>;
+
+/** Values handed in from outside (examples of rules) in place of computed ones. */
+export type Overrides = ReadonlyMap<string, DimensionValue>;
+
+/** Everything that one quantity rests on, down to fields, each once. */
+function rootsOf(
+  id: string,
+  catalog: Catalog,
+  overrides: Overrides,
+  into = new Set<string>(),
+): ReadonlySet<string> {
+  if (overrides.has(id) || fields.has(id.replace(/\.place$/, ""))) return into.add(id);
+  const quantity = catalog.get(id);
+  if (quantity === undefined) throw new Error(`no field or quantity is called "${id}"`);
+  for (const group of [quantity.inputs, quantity.choices, quantity.outlines]) {
+    for (const path of Object.values(group)) rootsOf(path, catalog, overrides, into);
+  }
+  return into;
+}
+
+class Deriver {
+  readonly results = new Map<string, Derivation>();
+  /** Values by what they rest on, of quantities whose computation is a search of its own. */
+  private readonly searched = new Map<string, number>();
+  private readonly nominals = new Map<string, number>();
+  private readonly roots = new Map<string, ReadonlySet<string>>();
+  private readonly values: Values;
+  private readonly catalog: Catalog;
+  private readonly overrides: Overrides;
+
+  constructor(values: Values, catalog: Catalog, overrides: Overrides) {
+    this.values = values;
+    this.catalog = catalog;
+    this.overrides = overrides;
+  }
+
+  private value(path: string): FieldValue | undefined {
+    return this.overrides.get(path) ?? this.values.get(path);
+  }
+
+  private rootsOf(id: string): ReadonlySet<string> {
+    let roots = this.roots.get(id);
+    if (roots === undefined) {
+      roots = rootsOf(id, this.catalog, this.overrides);
+      this.roots.set(id, roots);
+    }
+    return roots;
+  }
+
+  /** The value of a field or quantity with some fields moved; what does not rest on them is computed once. */
+  private at(id: string, moved: ReadonlyMap<string, number>): number {
+    const direct = moved.get(id);
+    if (direct !== undefined) return direct;
+    const field = this.value(id);
+    if (field?.kind === "dimension") return field.nominal;
+    const touched = moved.size > 0 && [...moved.keys()].some((path) => this.rootsOf(id).has(path));
+    if (!touched) {
+      const known = this.nominals.get(id);
+      if (known !== undefined) return known;
+    }
+    const quantity = this.catalog.get(id)!;
+    const result =
+      touched && quantity.shape === "guarded" ? this.search(quantity, moved) : this.compute(quantity, moved);
+    if (!touched) this.nominals.set(id, result);
+    return result;
+  }
+
+  /** Computes a searching quantity once for each set of values that it rests on. */
+  private search(quantity: Quantity, moved: ReadonlyMap<string, number>): number {
+    const roots = this.rootsOf(quantity.id);
+    const key = JSON.stringify([quantity.id, [...moved].filter(([path]) => roots.has(path))]);
+    let result = this.searched.get(key);
+    if (result === undefined) {
+      result = this.compute(quantity, moved);
+      this.searched.set(key, result);
+    }
+    return result;
+  }
+
+  private inputsOf(quantity: Quantity, moved: ReadonlyMap<string, number>): Record<string, number> {
+    return Object.fromEntries(
+      Object.entries(quantity.inputs).map(([name, path]) => [name, this.at(path, moved)]),
+    );
+  }
+
+  private compute(quantity: Quantity, moved: ReadonlyMap<string, number>): number {
+    const words: Record<string, string> = {};
+    for (const [name, path] of Object.entries(quantity.choices)) {
+      const value = this.value(path);
+      if (value?.kind === "choice") words[name] = value.value;
+    }
+    const outlines: Record<string, readonly OutlineVertex[]> = {};
+    for (const [name, path] of Object.entries(quantity.outlines)) {
+      const value = this.value(path);
+      if (value?.kind === "outline") outlines[name] = value.vertices;
+    }
+    const result = quantity.compute(this.inputsOf(quantity, moved), words, outlines);
+    if (!Number.isFinite(result))
+      throw new RangeError(`${quantity.name.toLowerCase()} has no finite value for these inputs`);
+    return result;
+  }
+
+  derive(id: string): Derivation {
+    const known = this.results.get(id);
+    if (known !== undefined) return known;
+    const result = this.deriveNew(id);
+    this.results.set(id, result);
+    return result;
+  }
+
+  private deriveNew(id: string): Derivation {
+    const quantity = this.catalog.get(id)!;
+    const roots = [...this.rootsOf(id)];
+    const missing = roots.filter((path) => this.value(path) === undefined).sort();
+    if (missing.length > 0) return { state: "missing", id, missing };
+    const tolerances = (quantity.nominalOnly ? [] : roots).flatMap((path): Tolerance[] => {
+      const value = this.value(path);
+      return value?.kind === "dimension" && value.low < value.high ? [{ path, ...value }] : [];
+    });
+    try {
+      const nominal = this.at(id, new Map());
+      const band = searchBand(
+        (point) => this.at(id, new Map(tolerances.map(({ path }, index) => [path, point[index]!]))),
+        tolerances,
+        nominal,
+        quantity.shape === "guarded",
+      );
+      const assumed = roots.filter((path) => isAssumed(this.value(path))).sort();
+      return { state: "value", id, nominal, ...band, inputs: this.inputsOf(quantity, new Map()), assumed };
+    } catch (error) {
+      // Running out of stack is a RangeError too, but a defect of ours, not of the inputs.
+      if (error instanceof RangeError && !/call stack/i.test(error.message))
+        return { state: "impossible", id, reason: error.message, from: roots.sort() };
+      throw error;
+    }
+  }
+}
+
+function isAssumed(value: FieldValue | undefined): boolean {
+  return value !== undefined && value.kind !== "text" && value.provenance === "assumed";
+}
+
+/**
+ * Computes the wanted quantities of a build, each with its band.
+ * @param values fields of the build, defaults filled in
+ * @param wanted ids; what they rest on is computed as needed
+ */
+export function deriveAll(
+  values: Values,
+  catalog: Catalog,
+  wanted: Iterable<string>,
+  overrides: Overrides = new Map(),
+): ReadonlyMap<string, Derivation> {
+  const deriver = new Deriver(values, catalog, overrides);
+  for (const id of wanted) deriver.derive(id);
+  return deriver.results;
+}

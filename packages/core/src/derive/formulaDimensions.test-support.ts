@@ -1,0 +1,86 @@
+import type { ConstantNode, FunctionNode, MathNode, OperatorNode, ParenthesisNode, SymbolNode } from "mathjs";
+import type { UnitDimensions } from "../units/unitTable.ts";
+
+/** Powers of length, mass, time and temperature. An angle is a ratio of lengths and has none. */
+export type Dimensions = readonly number[];
+
+const NONE: Dimensions = [0, 0, 0, 0];
+
+/** Numbers in formulae that are not plain: what they are, in powers of m, kg, s and K. */
+const constants: ReadonlyMap<number, Dimensions> = new Map([
+  [0.001, [1, 0, 0, 0]], // room on each side of a notch, m
+  [11.0e-6, [0, 0, 0, -1]], // expansion of cast iron, 1/K
+  [12.0e-6, [0, 0, 0, -1]], // expansion of steel, 1/K
+  [293.15, [0, 0, 0, 1]], // 20 °C, K
+  [287.05, [2, 0, -2, -1]], // gas constant of air, J/(kg K)
+  [206e9, [-1, 1, -2, 0]], // modulus of steel, Pa
+]);
+
+export const withoutAngle = (dimensions: UnitDimensions): Dimensions => dimensions.slice(0, 4);
+export const sameAs = (a: Dimensions, b: Dimensions): boolean =>
+  a.every((power, index) => power === b[index]);
+
+/** Zero has whatever dimensions it is compared with or added to. */
+const isZero = (node: MathNode): boolean =>
+  node.type === "ConstantNode" && (node as ConstantNode).value === 0;
+
+function allAlike(nodes: readonly MathNode[], inputs: ReadonlyMap<string, Dimensions>): Dimensions {
+  const found = nodes.filter((node) => !isZero(node)).map((node) => dimensionsOf(node, inputs));
+  const [first = NONE] = found;
+  if (found.some((other) => !sameAs(first, other))) throw new Error(`unlike terms in ${nodes.join(" and ")}`);
+  return first;
+}
+
+function power(base: Dimensions, exponent: MathNode): Dimensions {
+  const value: unknown = exponent.evaluate();
+  if (typeof value !== "number" || !Number.isInteger(2 * value))
+    throw new Error(`power ${exponent.toString()}`);
+  return base.map((one) => one * value);
+}
+
+function ofOperator(node: OperatorNode, inputs: ReadonlyMap<string, Dimensions>): Dimensions {
+  const [left, right] = node.args as MathNode[];
+  if (right === undefined) return dimensionsOf(left!, inputs);
+  if (node.op === "+" || node.op === "-") return allAlike([left!, right], inputs);
+  const a = dimensionsOf(left!, inputs);
+  if (node.op === "^") return power(a, right);
+  const b = dimensionsOf(right, inputs);
+  if (node.op === "*") return a.map((one, index) => one + b[index]!);
+  if (node.op === "/") return a.map((one, index) => one - b[index]!);
+  throw new Error(`operator ${node.op}`);
+}
+
+function ofFunction(node: FunctionNode, inputs: ReadonlyMap<string, Dimensions>): Dimensions {
+  const name = node.fn.name;
+  if (["min", "max", "abs"].includes(name)) return allAlike(node.args, inputs);
+  const [argument] = node.args.map((one) => dimensionsOf(one, inputs));
+  if (name === "sqrt") return argument!.map((one) => one / 2);
+  if (!["sin", "cos", "asin"].includes(name)) throw new Error(`function ${name}`);
+  if (!sameAs(argument!, NONE)) throw new Error(`${name} of something with a unit`);
+  return NONE;
+}
+
+/**
+ * Dimensions of a parsed formula.
+ * @throws Error where terms do not agree, a function is given something with a unit, or a name is not an input
+ */
+export function dimensionsOf(node: MathNode, inputs: ReadonlyMap<string, Dimensions>): Dimensions {
+  switch (node.type) {
+    case "ConstantNode":
+      return constants.get((node as ConstantNode<number>).value) ?? NONE;
+    case "SymbolNode": {
+      const name = (node as SymbolNode).name;
+      const known = name === "pi" ? NONE : inputs.get(name);
+      if (known === undefined) throw new Error(`the name ${name} is not an input`);
+      return known;
+    }
+    case "ParenthesisNode":
+      return dimensionsOf((node as ParenthesisNode).content, inputs);
+    case "OperatorNode":
+      return ofOperator(node as OperatorNode, inputs);
+    case "FunctionNode":
+      return ofFunction(node as FunctionNode, inputs);
+    default:
+      throw new Error(`a ${node.type} in a formula`);
+  }
+}

@@ -1,0 +1,76 @@
+import { rodToCylinderBottom } from "@trialfit/mechanics";
+import { quantity } from "../../Quantity.ts";
+import { rodSweep, rodSweepInputs } from "../../rodSweep.ts";
+
+export const rodToCylinderClearance = quantity({
+  id: "rodToCylinderClearance",
+  name: "Rod to cylinder bottom",
+  symbol: "c_rb",
+  unit: "mm",
+  decimals: 2,
+  system: "clearances",
+  meaning:
+    "Least distance between the big end of the connecting rod, cap and bolt heads included, and the lower edge of the cylinder, over a whole turn; negative when they strike. A notch that is entered is allowed for.",
+  inputs: {
+    ...rodSweepInputs,
+    p_n: "block.notchDepth",
+    q_n: "block.notchHeight",
+    W_n: "block.notchWidth",
+    r_n: "block.notchCornerRadius",
+    t_o: "connectingRod.outlineTolerance",
+  },
+  outlines: { outline: "connectingRod.bigEndOutline" },
+  method:
+    "The outline of the big end is swept with the rod over one turn; the least distance in space to the round bore above its lower edge, less the notch, is taken. The uncertainty of the outline comes off it.",
+  compute: ({ p_n, q_n, W_n, r_n, t_o, ...numbers }, _words, { outline }) =>
+    rodToCylinderBottom({
+      ...rodSweep(numbers, outline),
+      notch: { depth: p_n, height: q_n, width: W_n, cornerRadius: r_n },
+    }).clearance - t_o,
+  shape: "guarded",
+  valid:
+    "stiff parts without play; a cylinder that ends in one plane; a flat-floored notch. Confirm it by turning the trial assembly by hand",
+  sources: [{ id: "plane-geometry" }],
+  examples: [
+    {
+      given: {
+        r: "47 mm",
+        l: "144.5 mm",
+        e: "-0.5 mm",
+        B: "86.5 mm",
+        e_c: "0 mm",
+        y_b: "71 mm",
+        w: "21.8 mm",
+        z_0: "0.3 mm",
+        p_n: "0 mm",
+        q_n: "0 mm",
+        W_n: "0 mm",
+        r_n: "0 mm",
+        t_o: "0 mm",
+        outline:
+          "33 mm towards cap, 0 mm; 33 mm towards cap, 14 mm; 28.5 mm towards cap, 23.5 mm; 24 mm towards cap, 26 mm; 24 mm towards cap, 37.5 mm; 8 mm towards cap, 38.5 mm; 9 mm towards pin, 38.5 mm; 17 mm towards pin, 33.5 mm; 30 mm towards pin, 15.5 mm; 60 mm towards pin, 10.5 mm",
+      },
+      expect: "1.12 mm",
+    },
+    {
+      given: {
+        r: "47 mm",
+        l: "144.5 mm",
+        e: "-0.5 mm",
+        B: "86.5 mm",
+        e_c: "0 mm",
+        y_b: "71 mm",
+        w: "21.8 mm",
+        z_0: "0.3 mm",
+        p_n: "2 mm",
+        q_n: "7 mm",
+        W_n: "31 mm",
+        r_n: "3 mm",
+        t_o: "0 mm",
+        outline:
+          "33 mm towards cap, 0 mm; 33 mm towards cap, 14 mm; 28.5 mm towards cap, 23.5 mm; 24 mm towards cap, 26 mm; 24 mm towards cap, 37.5 mm; 8 mm towards cap, 38.5 mm; 9 mm towards pin, 38.5 mm; 17 mm towards pin, 33.5 mm; 30 mm towards pin, 15.5 mm; 60 mm towards pin, 10.5 mm",
+      },
+      expect: "2.17 mm",
+    },
+  ],
+});

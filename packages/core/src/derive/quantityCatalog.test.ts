@@ -1,0 +1,54 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import { describe, expect, it } from "vitest";
+import { parse } from "yaml";
+import { checkDimensions, checkFormulas } from "./formulaChecks.test-support.ts";
+import { quantities } from "./generated/quantities.ts";
+import type { Quantity } from "./Quantity.ts";
+import {
+  checkExamples,
+  checkGraph,
+  checkShapes,
+  checkSources,
+  checkSymbols,
+  type Findings,
+} from "./quantityCatalog.test-support.ts";
+
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+const listed = new Set(
+  Object.keys(parse(readFileSync(here("../../../../rules/sources.yaml"), "utf8")) as object),
+);
+const root = here("./quantities");
+const files = readdirSync(root, { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".ts"));
+const DRAWS = 50;
+
+function expectClean({ checked, faults }: Findings, least: number): void {
+  expect(faults).toEqual([]);
+  expect(checked).toBeGreaterThanOrEqual(least);
+}
+
+describe("the catalog of quantities", () => {
+  it("has one quantity in a file, with the name of the file and in the folder of its system", async () => {
+    const ids = await Promise.all(
+      files.map(async (file) => {
+        const exported = (await import(/* @vite-ignore */ pathToFileURL(`${root}/${file}`).href)) as Record<
+          string,
+          Quantity
+        >;
+        expect(Object.keys(exported)).toHaveLength(1);
+        const [[name, one]] = Object.entries(exported) as [[string, Quantity]];
+        expect([`${one.system}/${one.id}.ts`, name]).toEqual([file.replaceAll("\\", "/"), one.id]);
+        return one.id;
+      }),
+    );
+    expect(ids.length).toBeGreaterThan(100);
+    expect([...quantities.keys()].sort()).toEqual(ids.sort());
+  });
+  it("rests on fields and on one another, never on itself", () => expectClean(checkGraph(quantities), 300));
+  it("names sources that are listed", () => expectClean(checkSources(quantities, listed), 110));
+  it("computes its examples", () => expectClean(checkExamples(quantities), 120));
+  it("computes what its formulae say", () => expectClean(checkFormulas(quantities, DRAWS), 90 * DRAWS));
+  it("balances its units", () => expectClean(checkDimensions(quantities), 90));
+  it("tells its symbols apart and prints in known units", () => expectClean(checkSymbols(quantities), 400));
+  it("is monotone where it says so", () => expectClean(checkShapes(quantities), 3000));
+});

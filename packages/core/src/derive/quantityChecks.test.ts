@@ -1,0 +1,128 @@
+import { describe, expect, it } from "vitest";
+import { checkDimensions, checkFormulas } from "./formulaChecks.test-support.ts";
+import { type Quantity, quantity } from "./Quantity.ts";
+import {
+  checkExamples,
+  checkGraph,
+  checkShapes,
+  checkSources,
+  checkSymbols,
+  type Findings,
+} from "./quantityCatalog.test-support.ts";
+
+const DRAWS = 50;
+
+/** A sound quantity, to be broken in one respect. */
+const sound = quantity({
+  id: "halfBore",
+  name: "Half bore",
+  symbol: "R",
+  unit: "mm",
+  decimals: 2,
+  system: "compression",
+  meaning: "Half the bore.",
+  inputs: { B: "block.bore" },
+  formula: "B / 2",
+  compute: ({ B }) => B / 2,
+  shape: "monotone",
+  valid: "round bores",
+  sources: [{ id: "definition" }],
+  examples: [{ given: { B: "86 mm" }, expect: "43.00 mm" }],
+});
+const catalogOf = (...all: readonly Quantity[]) => new Map(all.map((one) => [one.id, one]));
+const broken = (change: Partial<Quantity>) => catalogOf({ ...sound, ...change });
+
+describe("the checks themselves", () => {
+  const all: Readonly<Record<string, (catalog: ReadonlyMap<string, Quantity>) => Findings>> = {
+    graph: checkGraph,
+    sources: (catalog) => checkSources(catalog, new Set(["definition"])),
+    examples: checkExamples,
+    formulas: (catalog) => checkFormulas(catalog, DRAWS),
+    dimensions: checkDimensions,
+    symbols: checkSymbols,
+    shapes: checkShapes,
+  };
+  it.each(Object.entries(all))("%s: passes a sound quantity", (_, check) => {
+    const { checked, faults } = check(catalogOf(sound));
+    expect(faults).toEqual([]);
+    expect(checked).toBeGreaterThan(0);
+  });
+  it.each(Object.entries(all))("%s: has looked at nothing when there is nothing", (_, check) =>
+    expect(check(new Map())).toEqual({ checked: 0, faults: [] }),
+  );
+
+  const upDown = (B: number) => Math.sin(100 * B);
+  it.each<[string, string, ReadonlyMap<string, Quantity>, RegExp]>([
+    ["an unknown field", "graph", broken({ inputs: { B: "block.boar" } }), /no number block\.boar/],
+    [
+      "a word for a number",
+      "graph",
+      broken({ inputs: { B: "block.material" } }),
+      /no number block\.material/,
+    ],
+    ["a number for a choice", "graph", broken({ choices: { m: "block.bore" } }), /no choice/],
+    [
+      "a place that a field does not have",
+      "graph",
+      broken({ choices: { m: "block.bore.place" } }),
+      /no choice/,
+    ],
+    ["a number for an outline", "graph", broken({ outlines: { o: "block.bore" } }), /no outline/],
+    ["a quantity of itself", "graph", broken({ inputs: { B: "halfBore" } }), /rests on itself/],
+    [
+      "a ring of two",
+      "graph",
+      catalogOf({ ...sound, inputs: { R: "other" } }, { ...sound, id: "other", inputs: { R: "halfBore" } }),
+      /other: rests on itself/,
+    ],
+    ["an unlisted source", "sources", broken({ sources: [{ id: "hearsay" }] }), /no source hearsay/],
+    [
+      "a wrong example",
+      "examples",
+      broken({ examples: [{ given: { B: "86 mm" }, expect: "43.02 mm" }] }),
+      /43\.02/,
+    ],
+    [
+      "too few decimals",
+      "examples",
+      broken({ examples: [{ given: { B: "86 mm" }, expect: "43 mm" }] }),
+      /0 decimals/,
+    ],
+    ["a formula that says otherwise", "formulas", broken({ formula: "B / 2.00000001" }), /the formula gives/],
+    [
+      "an input left out of the formula",
+      "formulas",
+      broken({
+        inputs: { B: "block.bore", H: "block.deckHeight" },
+        examples: [{ given: { B: "86 mm", H: "220 mm" }, expect: "43.00 mm" }],
+      }),
+      /H is not in/,
+    ],
+    ["no draw that can be", "formulas", broken({ compute: () => Number.NaN }), /only 0 draws/],
+    ["a wrong unit", "dimensions", broken({ unit: "cm2" }), /the formula gives 1,0,0,0/],
+    ["apples and pears", "dimensions", broken({ formula: "B + B^2" }), /unlike terms/],
+    ["the sine of a length", "dimensions", broken({ formula: "B * sin(B)" }), /sin of something/],
+    ["a third root", "dimensions", broken({ formula: "(B^3)^(1/3)" }), /power/],
+    ["an unknown name", "dimensions", broken({ formula: "D / 2" }), /not an input/],
+    ["two with one symbol", "symbols", catalogOf(sound, { ...sound, id: "other" }), /another quantity/],
+    ["an input by another symbol", "symbols", broken({ inputs: { D: "block.bore" } }), /is called D, not B/],
+    ["an unknown unit", "symbols", broken({ unit: "furlong" }), /no unit/],
+    ["a fraction of a decimal", "symbols", broken({ decimals: 1.5 }), /1\.5 decimals/],
+    ["a turn", "shapes", broken({ compute: ({ B }) => upDown(B!) }), /turns in B/],
+    [
+      "rest on one that turns",
+      "shapes",
+      catalogOf(
+        { ...sound, shape: "guarded" },
+        {
+          ...sound,
+          id: "other",
+          inputs: { R: "halfBore" },
+          examples: [{ given: { R: "43 mm" }, expect: "21.50 mm" }],
+          compute: ({ R }) => R! / 2,
+        },
+      ),
+      /other: rests on halfBore/,
+    ],
+  ])("finds %s", (_, name, catalog, text) => expect(all[name]!(catalog).faults.join("\n")).toMatch(text));
+});

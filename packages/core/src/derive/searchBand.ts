@@ -1,0 +1,98 @@
+import type { Spread } from "./Derivation.ts";
+
+/** One input with a tolerance. */
+export interface Tolerance {
+  readonly path: string;
+  readonly low: number;
+  readonly nominal: number;
+  readonly high: number;
+}
+
+/** The value of the quantity at a point, given as one number for each tolerance in order. */
+export type AtPoint = (point: readonly number[]) => number;
+
+export interface Band {
+  readonly low: number;
+  readonly high: number;
+  readonly spread: readonly Spread[];
+}
+
+const MAX_SWEEPS = 6;
+const INNER = [0.25, 0.5, 0.75];
+
+function candidatesOf({ low, nominal, high }: Tolerance, guarded: boolean): readonly number[] {
+  const ends = [low, nominal, high];
+  return guarded ? [...ends, ...INNER.map((share) => low + share * (high - low))] : ends;
+}
+
+/** Moves one input at a time to where it raises the value most, until none does. */
+function climb(
+  at: (point: readonly number[]) => number,
+  start: readonly number[],
+  candidates: readonly (readonly number[])[],
+): number {
+  const point = [...start];
+  let best = at(point);
+  for (let sweep = 0; sweep < MAX_SWEEPS; sweep += 1) {
+    let improved = false;
+    for (const [index, values] of candidates.entries()) {
+      const kept = point[index]!;
+      let choice = kept;
+      for (const value of values) {
+        if (value === choice) continue;
+        point[index] = value;
+        const result = at(point);
+        if (result > best) {
+          best = result;
+          choice = value;
+          improved = true;
+        }
+      }
+      point[index] = choice;
+    }
+    if (!improved) return best;
+  }
+  return best;
+}
+
+/**
+ * Lowest and highest value over the box of tolerances. Every input is first moved alone, which gives the sign
+ * and size of its effect; both extremes are then sought from the corner that these signs point to, by moving
+ * one input at a time until nothing improves. For a quantity that is monotone in each input this is exact;
+ * for one that is not, inner points are tried as well.
+ */
+export function searchBand(
+  at: AtPoint,
+  tolerances: readonly Tolerance[],
+  nominal: number,
+  guarded: boolean,
+): Band {
+  const centre = tolerances.map((tolerance) => tolerance.nominal);
+  const moved = (index: number, value: number) => at(centre.with(index, value));
+  const effects = tolerances.map(({ path, low, high }, index) => ({
+    path,
+    atLow: moved(index, low),
+    atHigh: moved(index, high),
+  }));
+  const candidates = tolerances.map((tolerance) => candidatesOf(tolerance, guarded));
+  const corner = (sign: 1 | -1) =>
+    tolerances.map(({ low, high, nominal: middle }, index) => {
+      const { atLow, atHigh } = effects[index]!;
+      if (Math.max(sign * atLow, sign * atHigh) <= sign * nominal && guarded) return middle;
+      return sign * atHigh >= sign * atLow ? high : low;
+    });
+  const high = climb(at, corner(1), candidates);
+  const low = -climb((point) => -at(point), corner(-1), candidates);
+  const width = (effect: { atLow: number; atHigh: number }) =>
+    Math.max(effect.atLow, effect.atHigh, nominal) - Math.min(effect.atLow, effect.atHigh, nominal);
+  const total = effects.reduce((sum, effect) => sum + width(effect), 0);
+  const spread = effects
+    .map((effect) => ({ ...effect, share: total === 0 ? 0 : width(effect) / total }))
+    .filter((effect) => effect.share > 0)
+    .sort((a, b) => b.share - a.share || (a.path < b.path ? -1 : 1));
+  return {
+    low: Math.min(low, nominal, ...effects.flatMap((effect) => [effect.atLow, effect.atHigh])),
+    high: Math.max(high, nominal, ...effects.flatMap((effect) => [effect.atLow, effect.atHigh])),
+    spread,
+  };
+}

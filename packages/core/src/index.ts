@@ -1,0 +1,44 @@
+export type { Derivation, DerivedValue, Spread } from "./derive/Derivation.ts";
+export { quantities } from "./derive/generated/quantities.ts";
+export { version } from "./derive/generated/version.ts";
+export type { Quantity, QuantityExample, SourceReference } from "./derive/Quantity.ts";
+export { type EvaluateOptions, evaluate } from "./evaluate.ts";
+export type { CompiledRule } from "./judge/CompiledRule.ts";
+export { compileRule, RuleError } from "./judge/compileRule.ts";
+export { compileRules } from "./judge/compileRules.ts";
+export { factNames, factType } from "./judge/factCatalog.ts";
+export { type Comparison, type TraceBand, type VerdictWord, verdictWords } from "./judge/Verdict.ts";
+export type { Build } from "./read/Build.ts";
+export { buildJsonSchema } from "./read/buildJsonSchema.ts";
+export { BUILD_FORMAT, parts, type Stage, stages } from "./read/buildSchema.ts";
+export type { FieldSpec, PartSpec } from "./read/FieldSpec.ts";
+export { type Provenance, provenances } from "./read/FieldSpec.ts";
+export type { DimensionValue, FieldValue, OutlineVertex } from "./read/FieldValue.ts";
+export { type Field, fieldLabel, fields } from "./read/fieldCatalog.ts";
+export { nearestWord } from "./read/nearestWord.ts";
+export { formatProblem, InputError, type Problem } from "./read/Problem.ts";
+export { MAX_SOURCE_LENGTH, parseSource } from "./read/parseSource.ts";
+export { readBuild, readBuildText } from "./read/readBuild.ts";
+export { describeComparison, operatorWords } from "./report/describeComparison.ts";
+export { describeCondition } from "./report/describeCondition.ts";
+export { DISCLAIMER, describeFinding, describeReport } from "./report/describeReport.ts";
+export { explainQuantity } from "./report/explainQuantity.ts";
+export { explainRule } from "./report/explainRule.ts";
+export { type FindingGroup, findingGroups, groupFindings, groupOf } from "./report/groupFindings.ts";
+export { printBand } from "./report/printValue.ts";
+export type { Report, ReportField, ReportQuantity, ReportSummary, ReportVerdict } from "./report/Report.ts";
+export type {
+  BandBar,
+  DocumentItem,
+  DocumentLine,
+  DocumentSection,
+  ReportDocument,
+  Tone,
+} from "./report/ReportDocument.ts";
+export { renderMarkdown } from "./report/renderMarkdown.ts";
+export { renderText, type TextStyle } from "./report/renderText.ts";
+export { fromSi, toSi } from "./units/convert.ts";
+export { findUnit, unitOf, unitsLike } from "./units/findUnit.ts";
+export { formatInterval, formatNumber } from "./units/formatNumber.ts";
+export { DimensionError, parseDimension } from "./units/parseDimension.ts";
+export type { Unit } from "./units/unitTable.ts";

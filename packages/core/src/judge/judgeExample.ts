@@ -1,0 +1,57 @@
+import type { RuleExample } from "@trialfit/rules";
+import { deriveAll } from "../derive/deriveAll.ts";
+import { quantities } from "../derive/generated/quantities.ts";
+import type { DimensionValue } from "../read/FieldValue.ts";
+import { readBuild } from "../read/readBuild.ts";
+import { parseDimension } from "../units/parseDimension.ts";
+import type { CompiledRule } from "./CompiledRule.ts";
+import { judgeAll } from "./judgeAll.ts";
+import { lookupOf } from "./lookupOf.ts";
+import type { Verdict } from "./Verdict.ts";
+
+function quantityValue(id: string, text: string): DimensionValue {
+  const { nominal, minus = 0, plus = 0, unit } = parseDimension(text, { unit: quantities.get(id)!.unit });
+  return {
+    kind: "dimension",
+    nominal,
+    low: nominal - minus,
+    high: nominal + plus,
+    unit: unit.symbol,
+    text,
+    provenance: "data-sheet",
+    toleranceFrom: "stated",
+  };
+}
+
+function buildOf(given: Readonly<Record<string, string>>): object {
+  const build: Record<string, unknown> = { trialfit: "1", name: "example" };
+  for (const [path, text] of Object.entries(given)) {
+    const [part, field] = path.split(".") as [string, string | undefined];
+    if (field === undefined) build[part] = text;
+    else build[part] = { ...(build[part] as object | undefined), [field]: text };
+  }
+  return build;
+}
+
+/**
+ * What a rule says of one of its own examples: only what the example gives is known, no default is taken.
+ * @throws InputError or DimensionError when the example's values cannot be read.
+ */
+export async function judgeExample(
+  rule: CompiledRule,
+  example: Pick<RuleExample, "given">,
+): Promise<Verdict> {
+  const entries = Object.entries(example.given);
+  const overrides = new Map(
+    entries.flatMap(([name, text]) =>
+      quantities.has(name) ? [[name, quantityValue(name, text)] as const] : [],
+    ),
+  );
+  const { values } = readBuild(
+    buildOf(Object.fromEntries(entries.filter(([name]) => !quantities.has(name)))),
+  );
+  const wanted = rule.facts.filter((fact) => quantities.has(fact) && !overrides.has(fact));
+  const derivations = deriveAll(values, quantities, wanted, overrides);
+  const [verdict] = await judgeAll([rule], lookupOf(new Map([...values, ...overrides]), derivations));
+  return verdict!;
+}

@@ -1,0 +1,32 @@
+/** One thing that is wrong with an input file. */
+export interface Problem {
+  readonly file: string;
+  /** From 1; undefined where the input was not a text. */
+  readonly line: number | undefined;
+  readonly column: number | undefined;
+  /** Path of the field: `block.bore`. Empty for the file as a whole. */
+  readonly field: string;
+  readonly found: string;
+  readonly expected: string;
+  /** The nearest known word, when the found one is unknown. */
+  readonly didYouMean?: string;
+}
+
+/** One line for people: place, field, found, expected. */
+export function formatProblem(problem: Problem): string {
+  const place =
+    problem.line === undefined ? problem.file : `${problem.file}:${problem.line}:${problem.column}`;
+  const field = problem.field === "" ? "" : ` ${problem.field}:`;
+  const hint = problem.didYouMean === undefined ? "" : ` Did you mean "${problem.didYouMean}"?`;
+  return `${place}:${field} found ${problem.found}; expected ${problem.expected}.${hint}`;
+}
+
+/** Thrown when an input cannot be read; carries every problem found, not only the first. */
+export class InputError extends Error {
+  readonly problems: readonly Problem[];
+  constructor(problems: readonly Problem[]) {
+    super(problems.map(formatProblem).join("\n"));
+    this.name = "InputError";
+    this.problems = problems;
+  }
+}

@@ -1,0 +1,39 @@
+import { z } from "zod";
+import { describeSyntax } from "../units/parseDimension.ts";
+import { buildSchema, parts } from "./buildSchema.ts";
+import { type FieldSpec, fieldSpecs } from "./FieldSpec.ts";
+
+function note(spec: FieldSpec): string {
+  if (spec.kind !== "dimension") return spec.help;
+  const words = spec.places ?? (spec.signs === undefined ? undefined : Object.keys(spec.signs));
+  const syntax = describeSyntax(words === undefined ? { unit: spec.unit } : { unit: spec.unit, words });
+  const fallback =
+    spec.assumed === undefined ? "" : ` When left out: ${spec.assumed.value} (${spec.assumed.because}).`;
+  return `${spec.help} Write ${syntax}.${fallback}`;
+}
+
+/**
+ * JSON Schema of the build file, for editors: draft-07, which editors know best. Generated from the schemas
+ * that read the file, so that it cannot drift from them.
+ */
+export function buildJsonSchema(): object {
+  const schema = z.toJSONSchema(buildSchema, {
+    target: "draft-07",
+    io: "input",
+    override: ({ zodSchema, jsonSchema }) => {
+      const spec = fieldSpecs.get(zodSchema as unknown as z.ZodType);
+      if (spec === undefined) return;
+      jsonSchema.title = spec.label;
+      jsonSchema.description = note(spec);
+      if (spec.kind === "dimension" && spec.unit !== "1") {
+        jsonSchema.anyOf = (jsonSchema.anyOf ?? []).filter((branch) => branch.type !== "number");
+      }
+    },
+  }) as { properties: Record<string, { title?: string; description?: string }> };
+  for (const part of parts) {
+    const property = schema.properties[part.spec.key];
+    if (property !== undefined)
+      Object.assign(property, { title: part.spec.label, description: part.spec.help });
+  }
+  return { title: "trialfit build file", ...schema };
+}

@@ -1,0 +1,72 @@
+import { z } from "zod";
+import { choice, text } from "./fields.ts";
+import type { FieldSchema, Part } from "./part.ts";
+import { mainBearing, rodBearing } from "./parts/bearings.ts";
+import { block } from "./parts/block.ts";
+import { fuel, induction } from "./parts/charge.ts";
+import { connectingRod } from "./parts/connectingRod.ts";
+import { crankshaft } from "./parts/crankshaft.ts";
+import { headFastener, mainFastener } from "./parts/fasteners.ts";
+import { camshaft, cylinderHead, headGasket } from "./parts/head.ts";
+import { mainCap } from "./parts/mainCap.ts";
+import { piston } from "./parts/piston.ts";
+import { pistonPin } from "./parts/pistonPin.ts";
+import { ringSet } from "./parts/ringSet.ts";
+import { rodBolt } from "./parts/rodBolt.ts";
+import { conditions, targets } from "./parts/targets.ts";
+
+/** Stages of a build, in their order. */
+export const stages = ["choose", "machine", "trial-assembly", "final-assembly", "run"] as const;
+export type Stage = (typeof stages)[number];
+
+/** Every part of a build file, in the order in which forms and documents show them. */
+export const parts: readonly Part[] = [
+  targets,
+  block,
+  mainCap,
+  mainFastener,
+  mainBearing,
+  crankshaft,
+  rodBearing,
+  connectingRod,
+  rodBolt,
+  piston,
+  pistonPin,
+  ringSet,
+  headGasket,
+  cylinderHead,
+  headFastener,
+  camshaft,
+  induction,
+  fuel,
+  conditions,
+];
+
+/** Fields that stand at the top of a build file, beside the parts. */
+export const topFields: Readonly<Record<string, FieldSchema>> = {
+  use: choice({
+    label: "Use",
+    help: "What the engine is for; many limits follow it.",
+    options: {
+      street: "road use, long life",
+      circuit: "circuit and hill-climb racing",
+      drag: "short runs at full power",
+      endurance: "long races",
+      marine: "boats and stationary engines: long hours at high load",
+      vintage: "restored engines run gently",
+    },
+  }),
+  story: text({ label: "Story", help: "What this build is about, for people." }),
+};
+
+/** Version of the build file format. */
+export const BUILD_FORMAT = "1";
+
+/** The whole build file. Unknown keys are refused at every level. */
+export const buildSchema = z.strictObject({
+  $schema: z.string().optional(),
+  trialfit: z.union([z.literal(BUILD_FORMAT), z.literal(Number(BUILD_FORMAT))]),
+  name: z.string().min(1).max(200),
+  ...Object.fromEntries(Object.entries(topFields).map(([name, schema]) => [name, schema.optional()])),
+  ...Object.fromEntries(parts.map((one) => [one.spec.key, one.schema.optional()])),
+});

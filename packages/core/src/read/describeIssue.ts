@@ -1,0 +1,123 @@
+import type { z } from "zod";
+import { describeSyntax } from "../units/parseDimension.ts";
+import { parts, topFields } from "./buildSchema.ts";
+import type { FieldSpec } from "./FieldSpec.ts";
+import { fields } from "./fieldCatalog.ts";
+import { nearestWord } from "./nearestWord.ts";
+import type { Problem } from "./Problem.ts";
+
+type Issue = z.core.$ZodIssue;
+type Description = Pick<Problem, "field" | "found" | "expected" | "didYouMean"> & {
+  path: readonly PropertyKey[];
+  key?: boolean;
+};
+
+function show(value: unknown): string {
+  if (value === undefined) return "nothing";
+  if (value === null || value === "") return "an empty value";
+  if (Array.isArray(value)) return "a list";
+  if (typeof value === "object") return "a group of fields";
+  const text = String(value);
+  return `"${text.length > 60 ? `${text.slice(0, 57)}…` : text}"`;
+}
+
+function expectedOf(spec: FieldSpec): string {
+  switch (spec.kind) {
+    case "dimension": {
+      const words = spec.places ?? (spec.signs === undefined ? undefined : Object.keys(spec.signs));
+      return describeSyntax(words === undefined ? { unit: spec.unit } : { unit: spec.unit, words });
+    }
+    case "choice":
+      return `one of ${Object.keys(spec.options).join(", ")}`;
+    case "count":
+      return `a whole number from ${spec.least} to ${spec.most}`;
+    case "outline":
+      return "a list of at least 3 points, each with along and across";
+    case "text":
+      return "a text";
+  }
+}
+
+function knownKeys(path: readonly PropertyKey[]): readonly string[] {
+  if (path.length === 0)
+    return ["trialfit", "name", ...Object.keys(topFields), ...parts.map((part) => part.spec.key)];
+  const part = parts.find((one) => one.spec.key === String(path[0]));
+  if (path.length === 1 && part !== undefined) return Object.keys(part.fields);
+  return [];
+}
+
+function valueAt(data: unknown, path: readonly PropertyKey[]): unknown {
+  return path.reduce<unknown>(
+    (value, step) =>
+      typeof value === "object" && value !== null ? (value as Record<PropertyKey, unknown>)[step] : undefined,
+    data,
+  );
+}
+
+function describeUnknownKey(
+  key: string,
+  path: readonly PropertyKey[],
+  known: readonly string[],
+): Description {
+  const near = nearestWord(key, known);
+  return {
+    path: [...path, key],
+    key: true,
+    field: [...path, key].join("."),
+    found: `the unknown field "${key}"`,
+    expected:
+      known.length > 30
+        ? "a field of the build file (`trialfit schema` lists them)"
+        : `one of ${known.join(", ")}`,
+    ...(near === undefined ? {} : { didYouMean: near }),
+  };
+}
+
+/** Turns one zod issue into what was found and what was expected, in the words of the build file. */
+export function describeIssue(issue: Issue, data: unknown): readonly Description[] {
+  const path = issue.path;
+  const field = path.join(".");
+  const found = show(valueAt(data, path));
+  if (issue.code === "unrecognized_keys") {
+    const inner = Object.keys((valueAt(data, path) as object | undefined) ?? {});
+    const known = knownKeys(path);
+    const allowed = known.length > 0 ? known : ["value", "tolerance", "provenance", "instrument", "note"];
+    return issue.keys
+      .filter((key) => inner.includes(key))
+      .map((key) => describeUnknownKey(key, path, allowed));
+  }
+  if (issue.code === "invalid_union") {
+    const telling = issue.errors.find((branch) =>
+      branch.some((one) => one.path.length > 0 || one.code === "unrecognized_keys"),
+    );
+    if (telling !== undefined) {
+      return telling.flatMap((one) => describeIssue({ ...one, path: [...path, ...one.path] } as Issue, data));
+    }
+  }
+  const spec = fields.get(path.slice(0, 2).join("."))?.spec ?? fields.get(String(path[0]))?.spec;
+  if (issue.code === "custom") {
+    const expected = String(
+      (issue.params as { expected?: unknown } | undefined)?.expected ?? "another value",
+    );
+    return [{ path, field, found: `${found}: ${issue.message}`, expected }];
+  }
+  if (spec !== undefined && path.length <= 2) {
+    const near =
+      spec.kind === "choice" && typeof valueAt(data, path) === "string"
+        ? nearestWord(valueAt(data, path) as string, Object.keys(spec.options))
+        : undefined;
+    return [
+      { path, field, found, expected: expectedOf(spec), ...(near === undefined ? {} : { didYouMean: near }) },
+    ];
+  }
+  if (path.length === 1 && parts.some((part) => part.spec.key === path[0])) {
+    return [{ path, field, found, expected: "a group of fields" }];
+  }
+  const top: Readonly<Record<string, string>> = {
+    trialfit: 'the version of the build file format: trialfit: "1"',
+    name: "a name for the build, at most 200 characters",
+  };
+  return [
+    { path, field, found, expected: top[field] ?? issue.message.replace(/^Invalid input: expected /, "") },
+  ];
+}

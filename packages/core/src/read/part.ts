@@ -1,0 +1,19 @@
+import { z } from "zod";
+import type { PartSpec } from "./FieldSpec.ts";
+import type { ReadField } from "./fields.ts";
+
+/** A schema that reads one field. */
+export type FieldSchema = z.ZodType<ReadField>;
+
+/** One part: what it is, and a schema of its fields. Every field may be missing; none may be unknown. */
+export interface Part {
+  readonly spec: PartSpec;
+  readonly fields: Readonly<Record<string, FieldSchema>>;
+  readonly schema: z.ZodType<Record<string, ReadField | undefined>>;
+}
+
+/** Declares a part of the build file. */
+export function part(spec: PartSpec, fields: Readonly<Record<string, FieldSchema>>): Part {
+  const shape = Object.fromEntries(Object.entries(fields).map(([name, schema]) => [name, schema.optional()]));
+  return { spec, fields, schema: z.strictObject(shape) as unknown as Part["schema"] };
+}

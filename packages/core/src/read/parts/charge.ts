@@ -1,0 +1,84 @@
+import { choice, dimension } from "../fields.ts";
+import { part } from "../part.ts";
+
+/** How the air gets in. */
+export const induction = part(
+  { key: "induction", id: "induction", label: "Induction", help: "How the air gets in." },
+  {
+    kind: choice({
+      label: "Induction kind",
+      help: "Whether the charge is at ambient pressure or above.",
+      options: {
+        "naturally-aspirated": "ambient pressure",
+        turbocharged: "compressor driven by exhaust gas",
+        supercharged: "compressor driven by the crankshaft",
+      },
+    }),
+    manifoldPressure: dimension({
+      label: "Planned manifold pressure",
+      symbol: "p_m",
+      unit: "bar",
+      range: ["0.3 bar", "8 bar"],
+      tolerance: "0.05",
+      help: "Absolute pressure in the inlet manifold at the power target: 1.0 bar is about ambient.",
+    }),
+    chargeTemperature: dimension({
+      label: "Charge temperature",
+      symbol: "T_m",
+      unit: "degC",
+      range: ["-40 degC", "250 degC"],
+      tolerance: "5",
+      help: "Temperature of the air at the inlet valve, after any cooler.",
+    }),
+    volumetricEfficiency: dimension({
+      label: "Volumetric efficiency",
+      symbol: "eta_v",
+      unit: "%",
+      range: ["30 %", "140 %"],
+      tolerance: "5",
+      help: "Air taken in, over swept volume at the density in the manifold, at the power target.",
+    }),
+  },
+);
+
+/** The fuel and how much of it the engine asks for. */
+export const fuel = part(
+  { key: "fuel", id: "fuel", label: "Fuel", help: "The fuel and how much of it the engine asks for." },
+  {
+    kind: choice({
+      label: "Fuel",
+      help: "What is burnt.",
+      options: {
+        petrol: "petrol (gasoline)",
+        e85: "ethanol blend, 85 %",
+        ethanol: "ethanol",
+        methanol: "methanol",
+        gas: "LPG or natural gas",
+      },
+    }),
+    researchOctane: dimension({
+      label: "Research octane number",
+      symbol: "RON",
+      unit: "1",
+      range: ["60", "130"],
+      tolerance: "1",
+      help: "Research octane number (ISO 5164, ASTM D2699); not the pump index that averages it with the motor number.",
+    }),
+    airFuelRatio: dimension({
+      label: "Air-fuel ratio",
+      symbol: "AFR",
+      unit: "1",
+      range: ["3", "25"],
+      tolerance: "0.2",
+      help: "Mass of air to mass of fuel at the power target.",
+    }),
+    specificConsumption: dimension({
+      label: "Specific fuel consumption",
+      symbol: "b_e",
+      unit: "g/kWh",
+      range: ["150 g/kWh", "1500 g/kWh"],
+      tolerance: "10 %",
+      help: "Fuel per unit of work at the crankshaft, at the power target.",
+    }),
+  },
+);

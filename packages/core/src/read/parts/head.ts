@@ -1,0 +1,70 @@
+import { choice, dimension } from "../fields.ts";
+import { part } from "../part.ts";
+
+/** The head gasket. */
+export const headGasket = part(
+  { key: "headGasket", id: "head-gasket", label: "Head gasket", help: "The head gasket." },
+  {
+    bore: dimension({
+      label: "Gasket bore",
+      symbol: "B_g",
+      unit: "mm",
+      range: ["20 mm", "260 mm"],
+      tolerance: "0.2",
+      help: "Diameter of the round opening of the gasket.",
+    }),
+    compressedThickness: dimension({
+      label: "Compressed thickness",
+      symbol: "t_g",
+      unit: "mm",
+      range: ["0.1 mm", "6 mm"],
+      tolerance: "0.05",
+      help: "Thickness after tightening, from the maker's sheet or a crushed sample; not the free thickness.",
+    }),
+  },
+);
+
+/** The cylinder head. */
+export const cylinderHead = part(
+  {
+    key: "cylinderHead",
+    id: "cylinder-head",
+    label: "Cylinder head",
+    help: "The cylinder head with its valves and plug.",
+  },
+  {
+    material: choice({
+      label: "Head material",
+      help: "What the head is cast or machined from.",
+      options: { aluminium: "aluminium alloy", iron: "cast iron" },
+    }),
+    chamberVolume: dimension({
+      label: "Chamber volume",
+      symbol: "V_ch",
+      unit: "cm3",
+      range: ["2 cm3", "400 cm3"],
+      tolerance: "0.5",
+      help: "Volume of one combustion chamber with valves and plug fitted, to the head face.",
+    }),
+    squish: choice({
+      label: "Squish band",
+      help: "Whether a flat of the head stands close over a flat of the piston.",
+      options: { yes: "the chamber has a squish band", no: "none, or less than about 5 % of the bore area" },
+    }),
+  },
+);
+
+/** The camshaft, as far as the charge is concerned. */
+export const camshaft = part(
+  { key: "camshaft", id: "camshaft", label: "Camshaft", help: "The camshaft as installed." },
+  {
+    inletClosing: dimension({
+      label: "Inlet closing",
+      symbol: "theta_ic",
+      unit: "deg",
+      range: ["0 deg", "130 deg"],
+      tolerance: "2",
+      help: "Crank angle after bottom dead centre at which the inlet valve is closed, taken at 0.15 to 0.25 mm of valve lift; not the angle at 1.27 mm.",
+    }),
+  },
+);

@@ -1,0 +1,62 @@
+import { choice, dimension } from "../fields.ts";
+import { part } from "../part.ts";
+
+/** The piston pin (gudgeon pin, wrist pin). */
+export const pistonPin = part(
+  {
+    key: "pistonPin",
+    id: "piston-pin",
+    label: "Piston pin",
+    help: "The piston pin, also called gudgeon pin or wrist pin.",
+  },
+  {
+    outerDiameter: dimension({
+      label: "Pin diameter",
+      symbol: "d_p",
+      unit: "mm",
+      range: ["8 mm", "80 mm"],
+      tolerance: "0.0025",
+      help: "Outer diameter.",
+    }),
+    innerDiameter: dimension({
+      label: "Pin inner diameter",
+      symbol: "d_i",
+      unit: "mm",
+      range: ["0 mm", "70 mm"],
+      tolerance: "0.2",
+      help: "Bore of the pin at its middle.",
+    }),
+    length: dimension({
+      label: "Pin length",
+      symbol: "l_p",
+      unit: "mm",
+      range: ["15 mm", "220 mm"],
+      tolerance: "0.05",
+      help: "End to end.",
+    }),
+    mass: dimension({
+      label: "Pin mass",
+      symbol: "m_pin",
+      unit: "g",
+      range: ["5 g", "2000 g"],
+      tolerance: "0.5",
+      help: "Pin with its retainers.",
+    }),
+    coating: choice({
+      label: "Pin coating",
+      help: "Coating of the pin's running surface.",
+      options: {
+        none: "bare steel, polished or phosphated",
+        "diamond-like-carbon": "diamond-like carbon",
+        "chromium-nitride": "chromium nitride",
+      },
+    }),
+    allowableStress: dimension({
+      label: "Allowable stress",
+      symbol: "R_pin",
+      unit: "MPa",
+      range: ["150 MPa", "1500 MPa"],
+      help: "Bending stress that the maker allows in this steel.",
+    }),
+  },
+);

@@ -1,0 +1,90 @@
+import { count, dimension } from "../fields.ts";
+import { part } from "../part.ts";
+
+/** The bolts of one connecting rod. */
+export const rodBolt = part(
+  {
+    key: "rodBolt",
+    id: "rod-bolt",
+    label: "Rod bolts",
+    help: "The bolts that hold the cap of one connecting rod.",
+  },
+  {
+    count: count({ label: "Bolts in one rod", symbol: "n_b", help: "Counted.", least: 2, most: 4 }),
+    threadDiameter: dimension({
+      label: "Thread diameter",
+      symbol: "d",
+      unit: "mm",
+      range: ["4 mm", "24 mm"],
+      help: "Major (nominal) diameter of the thread.",
+    }),
+    threadPitch: dimension({
+      label: "Thread pitch",
+      symbol: "P",
+      unit: "mm",
+      range: ["0.4 mm", "3 mm"],
+      help: "Distance from thread to thread; for an inch thread, 1 in divided by the threads per inch: 1/24 in.",
+    }),
+    shankArea: dimension({
+      label: "Shank section",
+      symbol: "A_sh",
+      unit: "mm2",
+      range: ["8 mm2", "400 mm2"],
+      tolerance: "2 %",
+      help: "Smallest section of the shank, outside the thread.",
+    }),
+    shankLength: dimension({
+      label: "Stretched shank length",
+      symbol: "l_sh",
+      unit: "mm",
+      range: ["5 mm", "150 mm"],
+      tolerance: "0.5",
+      help: "Length of the shank that is under tension.",
+    }),
+    threadLength: dimension({
+      label: "Stretched thread length",
+      symbol: "l_th",
+      unit: "mm",
+      range: ["0 mm", "60 mm"],
+      tolerance: "0.5",
+      help: "Free thread between the shank and the first engaged thread.",
+    }),
+    preload: dimension({
+      label: "Preload of one bolt",
+      symbol: "F_v",
+      unit: "kN",
+      range: ["2 kN", "300 kN"],
+      tolerance: "5 %",
+      help: "Clamp force of one bolt at its final stretch or torque, as its maker states it.",
+    }),
+    yieldStrength: dimension({
+      label: "Yield strength",
+      symbol: "R_p",
+      unit: "MPa",
+      range: ["200 MPa", "2500 MPa"],
+      help: "Yield strength or 0.2 % proof strength from the maker's sheet.",
+    }),
+    stretch: dimension({
+      label: "Stretch",
+      symbol: "f_b",
+      unit: "mm",
+      range: ["0 mm", "1 mm"],
+      tolerance: "0.005",
+      help: "How much longer the tightened bolt is than its free length, by stretch gauge.",
+    }),
+    leastStretch: dimension({
+      label: "Least stretch",
+      symbol: "f_min",
+      unit: "mm",
+      range: ["0 mm", "1 mm"],
+      help: "Lower end of the stretch window on the maker's sheet.",
+    }),
+    mostStretch: dimension({
+      label: "Greatest stretch",
+      symbol: "f_max",
+      unit: "mm",
+      range: ["0 mm", "1 mm"],
+      help: "Upper end of the stretch window on the maker's sheet.",
+    }),
+  },
+);

@@ -1,0 +1,135 @@
+import { dimension } from "../fields.ts";
+import { part } from "../part.ts";
+
+/** What the engine is meant to do. */
+export const targets = part(
+  { key: "targets", id: "targets", label: "Targets", help: "What the engine is meant to do." },
+  {
+    power: dimension(
+      {
+        label: "Target power",
+        symbol: "P",
+        unit: "kW",
+        range: ["1 kW", "5000 kW"],
+        places: ["at crank", "at wheels"],
+        help: "Greatest power, and where it is meant: a figure at the wheels leaves out what the driveline takes.",
+      },
+      "target",
+    ),
+    powerSpeed: dimension(
+      {
+        label: "Speed at target power",
+        symbol: "n_P",
+        unit: "rpm",
+        range: ["500 rpm", "25000 rpm"],
+        help: "Crankshaft speed at which the target power is meant.",
+      },
+      "target",
+    ),
+    speed: dimension(
+      {
+        label: "Highest speed",
+        symbol: "n",
+        unit: "rpm",
+        range: ["500 rpm", "25000 rpm"],
+        help: "Highest crankshaft speed intended: where the limiter is set.",
+      },
+      "target",
+    ),
+    overspeed: dimension(
+      {
+        label: "Overspeed",
+        symbol: "n_o",
+        unit: "rpm",
+        range: ["500 rpm", "28000 rpm"],
+        help: "Speed that a missed shift or a late limiter can reach; tension loads are taken there.",
+      },
+      "target",
+    ),
+    compressionRatio: dimension(
+      {
+        label: "Target compression ratio",
+        symbol: "epsilon_t",
+        unit: "1",
+        range: ["4", "20"],
+        help: "Static compression ratio wanted.",
+      },
+      "target",
+    ),
+    drivelineLoss: dimension(
+      {
+        label: "Driveline loss",
+        symbol: "k_d",
+        unit: "%",
+        range: ["0 %", "40 %"],
+        help: "Share of the crank power that does not reach the wheels.",
+        assumed: { value: "15 % ± 5", because: "driveline losses of 10 to 20 % are usual (common practice)" },
+      },
+      "target",
+    ),
+    rodClearance: dimension(
+      {
+        label: "Wanted rod clearance",
+        symbol: "c_w",
+        unit: "mm",
+        range: ["0 mm", "10 mm"],
+        help: "Clearance wanted between rod and cylinder bottom once a notch is cut; the notch sizes are computed for it.",
+        assumed: {
+          value: "1.5 mm ± 0",
+          because: "1.5 mm is the usual aim with steel rods (common practice)",
+        },
+      },
+      "target",
+    ),
+    peakCylinderPressure: dimension(
+      {
+        label: "Peak cylinder pressure",
+        symbol: "p_max",
+        unit: "bar",
+        range: ["15 bar", "350 bar"],
+        tolerance: "15 %",
+        help: "Highest gas pressure for the strength checks: measured in the cylinder, or estimated.",
+      },
+      "assumed",
+    ),
+  },
+);
+
+/** Temperatures at which parts run, for hot clearances and gaps. */
+export const conditions = part(
+  {
+    key: "conditions",
+    id: "conditions",
+    label: "Running conditions",
+    help: "Temperatures at which the parts run.",
+  },
+  {
+    topRingTemperature: dimension(
+      {
+        label: "Top ring temperature",
+        symbol: "T_r",
+        unit: "degC",
+        range: ["50 degC", "450 degC"],
+        tolerance: "30",
+        help: "Temperature of the top ring at full load.",
+        assumed: { value: "225 degC ± 35", because: "top rings run at about 180 to 260 °C (from memory)" },
+      },
+      "assumed",
+    ),
+    cylinderTopTemperature: dimension(
+      {
+        label: "Cylinder temperature at the top ring",
+        symbol: "T_w",
+        unit: "degC",
+        range: ["30 degC", "350 degC"],
+        tolerance: "20",
+        help: "Temperature of the cylinder wall where the top ring turns round.",
+        assumed: {
+          value: "155 degC ± 25",
+          because: "liquid-cooled walls run at about 130 to 180 °C at the top (from memory)",
+        },
+      },
+      "assumed",
+    ),
+  },
+);

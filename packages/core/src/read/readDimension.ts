@@ -1,0 +1,95 @@
+import { unitOf } from "../units/findUnit.ts";
+import { formatNumber } from "../units/formatNumber.ts";
+import {
+  DimensionError,
+  type DimensionSyntax,
+  describeSyntax,
+  parseDimension,
+} from "../units/parseDimension.ts";
+import type { DimensionSpec, Provenance } from "./FieldSpec.ts";
+import type { DimensionValue } from "./FieldValue.ts";
+
+/** The object form of a dimension, with what only a measurement can tell. */
+export interface DimensionDetail {
+  readonly value: string | number;
+  readonly tolerance?: string | undefined;
+  readonly provenance?: Provenance | undefined;
+  readonly instrument?: string | undefined;
+  readonly note?: string | undefined;
+}
+
+export interface ReadDimension {
+  readonly value: DimensionValue;
+  readonly place: string | undefined;
+}
+
+function syntaxOf(spec: DimensionSpec): DimensionSyntax {
+  const words = spec.places ?? (spec.signs === undefined ? undefined : Object.keys(spec.signs));
+  return words === undefined ? { unit: spec.unit } : { unit: spec.unit, words, wordRequired: true };
+}
+
+/** Zero needs no word to say which way it points. */
+function withoutNeedlessWord(text: string, syntax: DimensionSyntax, spec: DimensionSpec): DimensionSyntax {
+  return spec.signs !== undefined && /^[+-]?0*\.?0*(\s|$|[a-z])/i.test(text.trim())
+    ? { ...syntax, wordRequired: false }
+    : syntax;
+}
+
+function checkRange(spec: DimensionSpec, low: number, high: number, text: string): void {
+  const [least, most] = spec.range.map((edge) => parseDimension(edge, { unit: spec.unit }).nominal) as [
+    number,
+    number,
+  ];
+  const slack = 1e-12 * Math.max(Math.abs(least), Math.abs(most));
+  if (low >= least - slack && high <= most + slack) return;
+  throw new DimensionError(
+    `${text}, outside what this dimension can be`,
+    `between ${formatNumber(least, spec.unit)} and ${formatNumber(most, spec.unit)}, tolerance included`,
+  );
+}
+
+/**
+ * Reads one dimension of a build: text, or an object with value, tolerance, provenance, instrument and note.
+ * @throws DimensionError with what was found and what was expected.
+ */
+export function readDimension(
+  raw: string | DimensionDetail,
+  spec: DimensionSpec,
+  usual: Provenance,
+): ReadDimension {
+  const detail: DimensionDetail = typeof raw === "string" ? { value: raw } : raw;
+  const text = `${detail.value}${detail.tolerance === undefined ? "" : ` ± ${detail.tolerance}`}`;
+  const syntax = syntaxOf(spec);
+  const parsed = parseDimension(text, withoutNeedlessWord(text, syntax, spec));
+  const sign = parsed.word !== undefined ? (spec.signs?.[parsed.word] ?? 1) : 1;
+  if (spec.signs !== undefined && parsed.nominal < 0) {
+    throw new DimensionError(
+      "a minus sign",
+      `${describeSyntax(syntax)}: the word gives the direction, not a sign`,
+    );
+  }
+  const fallback =
+    spec.tolerance === undefined
+      ? undefined
+      : parseDimension(`0 ${unitOf(spec.unit).symbol} ± ${spec.tolerance}`, { unit: spec.unit });
+  const minus = parsed.minus ?? fallback?.minus ?? 0;
+  const plus = parsed.plus ?? fallback?.plus ?? 0;
+  const nominal = sign * parsed.nominal;
+  const low = nominal - (sign === 1 ? minus : plus);
+  const high = nominal + (sign === 1 ? plus : minus);
+  checkRange(spec, nominal, nominal, text);
+  const stated = parsed.minus !== undefined;
+  const value: DimensionValue = {
+    kind: "dimension",
+    nominal,
+    low,
+    high,
+    unit: parsed.unit.symbol,
+    text,
+    provenance: detail.provenance ?? usual,
+    toleranceFrom: stated ? "stated" : fallback === undefined ? "none" : "default",
+    ...(detail.instrument === undefined ? {} : { instrument: detail.instrument }),
+    ...(detail.note === undefined ? {} : { note: detail.note }),
+  };
+  return { value, place: spec.places === undefined ? undefined : parsed.word };
+}

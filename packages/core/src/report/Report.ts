@@ -1,0 +1,92 @@
+import type { Weight, Work } from "@trialfit/rules";
+import type { Comparison, VerdictWord } from "../judge/Verdict.ts";
+import type { Stage } from "../read/buildSchema.ts";
+import type { Provenance } from "../read/FieldSpec.ts";
+
+/** A value of the build as the report carries it; numbers in SI. */
+export interface ReportField {
+  readonly path: string;
+  readonly label: string;
+  readonly text: string;
+  readonly provenance: Provenance;
+  readonly unit?: string;
+  readonly nominal?: number;
+  readonly low?: number;
+  readonly high?: number;
+  readonly toleranceFrom?: "stated" | "default" | "none";
+}
+
+/** What the report says of one quantity; numbers in SI, `unit` is the one to show it in. */
+export interface ReportQuantity {
+  readonly id: string;
+  readonly name: string;
+  readonly symbol: string;
+  readonly unit: string;
+  readonly decimals: number;
+  readonly state: "value" | "missing" | "impossible";
+  readonly nominal?: number;
+  readonly low?: number;
+  readonly high?: number;
+  /** Formula or method, and the values of its direct inputs. */
+  readonly formula: string;
+  readonly inputs?: Readonly<Record<string, number>>;
+  /** Share of each toleranced input in the spread, largest first. */
+  readonly spread?: readonly { readonly path: string; readonly share: number }[];
+  readonly assumed?: readonly string[];
+  readonly missing?: readonly string[];
+  readonly reason?: string;
+}
+
+/** The verdict of one rule, with what it asks of the builder. */
+export interface ReportVerdict {
+  readonly rule: string;
+  readonly title: string;
+  readonly system: string;
+  readonly parts: readonly string[];
+  readonly verdict: VerdictWord;
+  readonly work: Work;
+  readonly weight: Weight;
+  readonly nominally: boolean;
+  readonly because: string;
+  /** What to do, with this build's numbers; present where the verdict asks something. */
+  readonly remedy?: string;
+  readonly caution?: string;
+  readonly disputed?: string;
+  readonly comparisons: readonly Comparison[];
+  readonly missing: readonly string[];
+  readonly reasons: readonly string[];
+  /** Fields on whose documented default or stated assumption the verdict rests. */
+  readonly assumed: readonly string[];
+  /** For `open`: the inputs whose tolerance or assumption spreads it most, largest first. */
+  readonly settleBy: readonly string[];
+  readonly standing: Readonly<Record<string, string>>;
+  readonly sources: readonly { readonly id: string; readonly where?: string }[];
+}
+
+export interface ReportSummary {
+  readonly holds: number;
+  readonly fails: number;
+  readonly open: number;
+  readonly unknown: number;
+  readonly notApplicable: number;
+  /** True when every stop rule that is or may be relevant surely holds. */
+  readonly sound: boolean;
+  /** Stop rules that fail, are open, or are unknown. */
+  readonly stops: number;
+}
+
+/** The result of an evaluation: plain data, stable order, serialisable. */
+export interface Report {
+  readonly format: "trialfit-report";
+  readonly formatVersion: 1;
+  readonly trialfit: string;
+  readonly build: { readonly name: string; readonly file?: string; readonly hash: string };
+  readonly stage: Stage | "all";
+  readonly summary: ReportSummary;
+  /** In the order of the rules' ids; also those that hold. */
+  readonly verdicts: readonly ReportVerdict[];
+  readonly quantities: readonly ReportQuantity[];
+  readonly fields: readonly ReportField[];
+  /** Fields that were left out and taken at their documented default. */
+  readonly assumptions: readonly { readonly path: string; readonly text: string; readonly because: string }[];
+}

@@ -1,0 +1,68 @@
+import type { Operator } from "@trialfit/rules";
+import type { Comparison } from "../judge/Verdict.ts";
+import { formatInterval, formatNumber, type NumberStyle } from "../units/formatNumber.ts";
+import { printBand } from "./printValue.ts";
+import type { BandBar, DocumentLine } from "./ReportDocument.ts";
+
+/** Operators in words, as they stand before a limit. */
+export const operatorWords: Readonly<Record<Operator, string>> = {
+  greaterThan: "more than",
+  greaterThanInclusive: "at least",
+  lessThan: "less than",
+  lessThanInclusive: "at most",
+  equal: "",
+  notEqual: "not",
+  in: "one of:",
+  notIn: "none of:",
+};
+
+function styleOf({ decimals }: Comparison): NumberStyle {
+  return decimals === undefined ? {} : { decimals };
+}
+
+function marginText(comparison: Comparison): string {
+  const { margin, unit, operator } = comparison;
+  if (margin === undefined || unit === undefined) return "";
+  const print = (value: number) => formatInterval(Math.abs(value), unit, styleOf(comparison));
+  const word = margin.nominal >= 0 ? "to spare" : operator.startsWith("greater") ? "short" : "over";
+  const worst =
+    print(margin.low) === print(margin.nominal)
+      ? ""
+      : `; at worst ${print(margin.low)} ${margin.low >= 0 ? "to spare" : operator.startsWith("greater") ? "short" : "over"}`;
+  return `: ${print(margin.nominal)} ${word}${worst}`;
+}
+
+function barOf(comparison: Comparison): BandBar | undefined {
+  const { value, against, unit } = comparison;
+  if (unit === undefined || typeof value !== "object" || against === undefined || !("low" in against))
+    return undefined;
+  return {
+    low: value.low,
+    nominal: value.nominal,
+    high: value.high,
+    limitLow: against.low,
+    limitHigh: against.high,
+    limitText: `${operatorWords[comparison.operator]} ${printBand(against, unit)}`,
+    print: (number) => formatNumber(number, unit, styleOf(comparison)),
+  };
+}
+
+/** One comparison as a line: the value with its band, the limit, and what is to spare or short. */
+export function describeComparison(comparison: Comparison): DocumentLine {
+  const { value, against, unit, label, operator, decimals } = comparison;
+  const words = operatorWords[operator];
+  const limit =
+    against === undefined
+      ? "another value that is missing"
+      : "low" in against
+        ? printBand(against, unit ?? "1")
+        : (against as readonly string[]).join(", ");
+  if (value === undefined)
+    return { text: `${label}: missing; must be ${words} ${limit}`.replace("  ", " "), tone: "doubt" };
+  const shown = typeof value === "string" ? value : printBand(value, unit ?? "1", decimals);
+  const bar = barOf(comparison);
+  return {
+    text: `${label} ${shown}, must be ${words} ${limit}${marginText(comparison)}`.replace(/ {2,}/g, " "),
+    ...(bar === undefined ? {} : { bar }),
+  };
+}

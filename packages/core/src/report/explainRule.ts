@@ -1,0 +1,51 @@
+import { type RuleFile, sources, standings, weights, works } from "@trialfit/rules";
+import { describeCondition } from "./describeCondition.ts";
+import { DISCLAIMER, describeFinding } from "./describeReport.ts";
+import type { Report } from "./Report.ts";
+import type { DocumentItem, DocumentLine, DocumentSection, ReportDocument } from "./ReportDocument.ts";
+
+function limitItem([name, limit]: [string, NonNullable<RuleFile["limits"]>[string]]): DocumentItem {
+  const lines: DocumentLine[] = [
+    { label: "range", text: `${limit.range[0]} to ${limit.range[1]} in the trade` },
+    { label: "standing", text: `${limit.standing}: ${standings[limit.standing]}` },
+    ...(limit.cases ?? []).map((one) => ({
+      label: "case",
+      text: `${one.value} where ${describeCondition(one.when)}`,
+    })),
+  ];
+  if (limit.movedBy.length > 0) lines.push({ label: "moved by", text: limit.movedBy.join("; ") });
+  return { title: `${name}: ${limit.value}`, tone: "plain", lines };
+}
+
+function sourceLines(file: RuleFile): readonly DocumentLine[] {
+  return file.sources.map(({ id, where }) => {
+    const source = sources[id];
+    const by = source?.by === undefined ? "" : `${source.by}, `;
+    return { label: "source", text: `${by}${source?.title ?? id}${where === undefined ? "" : `, ${where}`}` };
+  });
+}
+
+/** A rule explained: what must hold, why, its limits and sources, and what it says of a build when one is given. */
+export function explainRule(file: RuleFile, report?: Report): ReportDocument {
+  const verdict = report?.verdicts.find((one) => one.rule === file.id);
+  const statement: DocumentLine[] = [
+    { label: "requires", text: describeCondition(file.requires) },
+    { label: "when", text: file.when === undefined ? "always" : describeCondition(file.when) },
+    { label: "why", text: file.because },
+    { label: "otherwise", text: file.otherwise.do },
+    { label: "weight", text: `${file.otherwise.weight}: ${weights[file.otherwise.weight]}` },
+    { label: "work", text: works[file.otherwise.work] },
+    ...(file.caution === undefined ? [] : [{ label: "caution", text: file.caution, tone: "bad" as const }]),
+    ...(file.disputed === undefined ? [] : [{ label: "disputed", text: file.disputed }]),
+    ...sourceLines(file),
+  ];
+  const sections: DocumentSection[] = [
+    { heading: "Rule", items: [{ title: file.title, id: file.id, tone: "plain", lines: statement }] },
+  ];
+  const limits = Object.entries(file.limits ?? {});
+  if (limits.length > 0) sections.push({ heading: "Limits", items: limits.map(limitItem) });
+  if (report !== undefined && verdict !== undefined) {
+    sections.push({ heading: `On ${report.build.name}`, items: [describeFinding(verdict)] });
+  }
+  return { title: file.title, lead: [], sections, closing: [DISCLAIMER] };
+}

@@ -1,0 +1,170 @@
+import type { Derivation } from "../derive/Derivation.ts";
+import { quantities } from "../derive/generated/quantities.ts";
+import { version } from "../derive/generated/version.ts";
+import type { CompiledRule } from "../judge/CompiledRule.ts";
+import { decideLimit } from "../judge/decide.ts";
+import { lookupOf } from "../judge/lookupOf.ts";
+import { fillTemplate } from "../judge/templateNames.ts";
+import type { Verdict } from "../judge/Verdict.ts";
+import type { Build } from "../read/Build.ts";
+import type { Stage } from "../read/buildSchema.ts";
+import type { FieldValue } from "../read/FieldValue.ts";
+import { fieldLabel, fields } from "../read/fieldCatalog.ts";
+import { hashBuild } from "./hashBuild.ts";
+import { printBand, printDerivation, printField } from "./printValue.ts";
+import type { Report, ReportField, ReportQuantity, ReportSummary, ReportVerdict } from "./Report.ts";
+
+/** Everything that an evaluation found. */
+export interface Evaluated {
+  readonly build: Build;
+  readonly values: ReadonlyMap<string, FieldValue>;
+  readonly rules: readonly CompiledRule[];
+  readonly derivations: ReadonlyMap<string, Derivation>;
+  readonly verdicts: readonly Verdict[];
+  readonly stage: Stage | "all";
+}
+
+const ASKING = new Set(["fails", "open", "unknown"]);
+
+function printer(rule: CompiledRule, { values, derivations }: Evaluated): (name: string) => string {
+  return (name) => {
+    const quantity = quantities.get(name);
+    if (quantity !== undefined) {
+      const derivation = derivations.get(name);
+      return derivation === undefined ? "…" : printDerivation(quantity, derivation);
+    }
+    const limit = rule.limits.find((one) => one.fact === name);
+    if (limit !== undefined) return printBand(decideLimit(limit, lookupOf(values, derivations)), limit.unit);
+    return printField(values.get(name));
+  };
+}
+
+/** Fields that spread or carry the compared quantities, largest share first. */
+function settleBy(verdict: Verdict, { derivations, values }: Evaluated): readonly string[] {
+  const shares = new Map<string, number>();
+  for (const comparison of verdict.comparisons) {
+    if (comparison.state !== "possible") continue;
+    const derivation = derivations.get(comparison.fact);
+    if (derivation?.state === "value") {
+      for (const { path, share } of derivation.spread)
+        shares.set(path, Math.max(shares.get(path) ?? 0, share));
+    } else if (values.get(comparison.fact)?.kind === "dimension") shares.set(comparison.fact, 1);
+  }
+  return [...shares]
+    .filter(([, share]) => share >= 0.02)
+    .sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1))
+    .map(([path]) => path);
+}
+
+function assumedOf(
+  rule: CompiledRule,
+  verdict: Verdict,
+  { derivations, values }: Evaluated,
+): readonly string[] {
+  const named = new Set(verdict.comparisons.map((comparison) => comparison.fact));
+  const paths = rule.facts
+    .filter((fact) => named.has(fact))
+    .flatMap((fact) => {
+      const derivation = derivations.get(fact);
+      if (derivation?.state === "value") return derivation.assumed;
+      const value = values.get(fact);
+      return value !== undefined && value.kind !== "text" && value.provenance === "assumed" ? [fact] : [];
+    });
+  return [...new Set(paths)].sort();
+}
+
+function verdictOf(verdict: Verdict, rule: CompiledRule, evaluated: Evaluated): ReportVerdict {
+  const { file } = rule;
+  const print = printer(rule, evaluated);
+  return {
+    rule: file.id,
+    title: file.title,
+    system: file.system,
+    parts: file.parts,
+    verdict: verdict.verdict,
+    work: file.otherwise.work,
+    weight: file.otherwise.weight,
+    nominally: verdict.nominally,
+    because: fillTemplate(file.because, print),
+    ...(ASKING.has(verdict.verdict) ? { remedy: fillTemplate(file.otherwise.do, print) } : {}),
+    ...(file.caution === undefined ? {} : { caution: file.caution }),
+    ...(file.disputed === undefined ? {} : { disputed: file.disputed }),
+    comparisons: verdict.comparisons,
+    missing: verdict.missing,
+    reasons: verdict.reasons,
+    assumed: assumedOf(rule, verdict, evaluated),
+    settleBy: verdict.verdict === "open" ? settleBy(verdict, evaluated) : [],
+    standing: Object.fromEntries(
+      Object.entries(file.limits ?? {}).map(([name, limit]) => [name, limit.standing]),
+    ),
+    sources: file.sources as ReportVerdict["sources"],
+  };
+}
+
+function quantityOf(derivation: Derivation): ReportQuantity {
+  const { id, name, symbol, unit, decimals, formula, method } = quantities.get(derivation.id)!;
+  const head = { id, name, symbol, unit, decimals, formula: formula ?? method ?? "" };
+  switch (derivation.state) {
+    case "value": {
+      const { state, nominal, low, high, inputs, assumed } = derivation;
+      const spread = derivation.spread.map(({ path, share }) => ({ path, share }));
+      return { ...head, state, nominal, low, high, inputs, spread, assumed };
+    }
+    case "missing":
+      return { ...head, state: "missing", missing: derivation.missing };
+    case "impossible":
+      return { ...head, state: "impossible", reason: derivation.reason };
+  }
+}
+
+function fieldsOf(values: ReadonlyMap<string, FieldValue>): readonly ReportField[] {
+  return [...values].flatMap(([path, value]): ReportField[] => {
+    if (value.kind === "text") return [];
+    const head = { path, label: fieldLabel(path), text: printField(value), provenance: value.provenance };
+    if (value.kind !== "dimension") return [head];
+    const { unit, nominal, low, high, toleranceFrom } = value;
+    return [{ ...head, unit, nominal, low, high, toleranceFrom }];
+  });
+}
+
+function summaryOf(verdicts: readonly ReportVerdict[]): ReportSummary {
+  const count = (word: string) => verdicts.filter((one) => one.verdict === word).length;
+  const stops = verdicts.filter((one) => one.weight === "stop" && ASKING.has(one.verdict)).length;
+  return {
+    holds: count("holds"),
+    fails: count("fails"),
+    open: count("open"),
+    unknown: count("unknown"),
+    notApplicable: count("not-applicable"),
+    sound: stops === 0 && verdicts.length > 0,
+    stops,
+  };
+}
+
+/** Puts everything that was found into one plain, serialisable report in a fixed order. */
+export function makeReport(evaluated: Evaluated): Report {
+  const { build, values, rules, derivations, stage } = evaluated;
+  const verdicts = evaluated.verdicts.map((verdict, index) => verdictOf(verdict, rules[index]!, evaluated));
+  const assumptions = [...values].flatMap(([path, value]) => {
+    const fallback = fields.get(path)?.spec.assumed;
+    return build.values.has(path) || fallback === undefined
+      ? []
+      : [{ path, text: printField(value), because: fallback.because }];
+  });
+  return {
+    format: "trialfit-report",
+    formatVersion: 1,
+    trialfit: version,
+    build: {
+      name: build.name,
+      ...(build.file === undefined ? {} : { file: build.file }),
+      hash: hashBuild(build),
+    },
+    stage,
+    summary: summaryOf(verdicts),
+    verdicts,
+    quantities: [...derivations.values()].map(quantityOf).sort((a, b) => (a.id < b.id ? -1 : 1)),
+    fields: fieldsOf(values),
+    assumptions,
+  };
+}
