@@ -1,0 +1,68 @@
+import { type ArgsDef, defineCommand } from "citty";
+import {
+  describeReport,
+  evaluate,
+  InputError,
+  type Problem,
+  type Report,
+  readBuildText,
+  type Stage,
+  stages,
+} from "trialfit";
+import { outputArgs } from "../commonArgs.ts";
+import { ExitCode } from "../ExitCode.ts";
+import { type Format, render } from "../output.ts";
+import { printProblems } from "../printProblems.ts";
+import { readInput } from "../readInput.ts";
+import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
+
+const args = {
+  file: {
+    type: "positional",
+    required: false,
+    description: "Build files (YAML or JSON); - for standard input",
+  },
+  stage: {
+    type: "enum",
+    options: [...stages],
+    description: `Judge only the rules of one stage: ${stages.join(", ")}`,
+  },
+  ...outputArgs,
+} as const satisfies ArgsDef;
+
+async function checkOne(file: string, stage: Stage | undefined): Promise<Report | readonly Problem[]> {
+  try {
+    const build = readBuildText(await readInput(file), file === "-" ? "standard input" : file);
+    return await evaluate(build, stage === undefined ? {} : { stage });
+  } catch (error) {
+    if (error instanceof InputError) return error.problems;
+    throw error;
+  }
+}
+
+/** `trialfit check FILE…` */
+export const check = defineCommand({
+  meta: {
+    name: "check",
+    description: "Check builds: what holds, what fails, what must be measured, what is missing",
+  },
+  args,
+  run: async ({ args: { _: files, stage, format, colour }, rawArgs }) => {
+    refuseUnknownOptions(rawArgs, args);
+    const results = await Promise.all(
+      (files.length === 0 ? ["-"] : files).map((file) => checkOne(file, stage as Stage | undefined)),
+    );
+    const reports = results.filter((one): one is Report => "summary" in one);
+    const problems = results.flatMap((one) => ("summary" in one ? [] : one));
+    if (format === "json" && reports.length > 0) {
+      process.stdout.write(`${JSON.stringify(reports.length === 1 ? reports[0] : reports, null, 2)}\n`);
+    } else {
+      process.stdout.write(
+        reports.map((report) => render(describeReport(report), format as Format, colour, report)).join("\n"),
+      );
+    }
+    printProblems(problems, format as Format);
+    if (problems.length > 0) process.exitCode = ExitCode.badInput;
+    else process.exitCode = reports.every((report) => report.summary.sound) ? ExitCode.sound : ExitCode.stops;
+  },
+});
