@@ -1,0 +1,38 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "@playwright/test";
+import { chromiumPath } from "./chromium.ts";
+
+// The main process unpacks the browser once; the workers inherit where it is.
+const executablePath = await chromiumPath();
+process.env.CHROMIUM_PATH = executablePath;
+
+const port = 4329;
+const launchOptions = { executablePath, args: ["--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage"] };
+
+export default defineConfig({
+  testDir: ".",
+  testMatch: "*.pw.ts",
+  outputDir: "../../.cache/test-results/playwright",
+  workers: 2,
+  timeout: 60_000,
+  reporter: [
+    ["line"],
+    [
+      "json",
+      { outputFile: process.env.PLAYWRIGHT_JSON_OUTPUT_FILE ?? "../../.cache/test-results/playwright.json" },
+    ],
+  ],
+  use: { baseURL: `http://localhost:${port}`, launchOptions },
+  projects: [
+    { name: "desktop", use: { viewport: { width: 1280, height: 900 } } },
+    { name: "phone", use: { viewport: { width: 390, height: 844 }, hasTouch: true } },
+  ],
+  webServer: {
+    command: `npx --no-install astro preview --root site --port ${port}`,
+    cwd: fileURLToPath(new URL("../..", import.meta.url)),
+    url: `http://localhost:${port}`,
+    timeout: 60_000,
+    env: { ASTRO_TELEMETRY_DISABLED: "1" },
+    stdout: "ignore",
+  },
+});
