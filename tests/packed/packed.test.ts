@@ -48,6 +48,22 @@ describe("the packed packages, installed into an empty project", () => {
     expect(status).toBe(0);
   }, 300_000);
 
+  it("passes the checks of package form and types", () => {
+    for (const tarball of readdirSync(folder).filter((name) => name.endsWith(".tgz"))) {
+      const lint = spawnSync("npx", ["--no-install", "publint", "--strict", join(folder, tarball)], {
+        cwd: root,
+        encoding: "utf8",
+      });
+      expect(lint.status, `${lint.stdout}${lint.stderr}`).toBe(0);
+      if (tarball.includes("cli")) continue;
+      const types = spawnSync(
+        "npx",
+        ["--no-install", "attw", "--profile", "esm-only", join(folder, tarball)],
+        { cwd: root, encoding: "utf8" },
+      );
+      expect(types.status, `${types.stdout}${types.stderr}`).toBe(0);
+    }
+  }, 180_000);
   it("brings a command that evaluates the demo build", () => {
     const { status, stdout } = run("npx", [
       "--no-install",

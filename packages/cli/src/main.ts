@@ -39,7 +39,7 @@ try {
   await run(process.argv.slice(2));
 } catch (error) {
   process.exitCode = ExitCode.badInput;
-  if (error instanceof InputError) printProblems(error.problems, "text");
+  if (error instanceof InputError) printProblems(error.problems);
   else if (error instanceof UsageError || (error instanceof Error && error.name === "CLIError")) {
     process.stderr.write(`trialfit: ${error.message}\nRun "trialfit --help" for the commands.\n`);
   } else {

@@ -40,6 +40,12 @@ async function checkOne(file: string, stage: Stage | undefined): Promise<Report 
   }
 }
 
+/** One report as it is, several as a list; with problems one object that holds both. */
+function asData(reports: readonly Report[], problems: readonly Problem[]): unknown {
+  if (problems.length > 0) return { format: "trialfit-problems", formatVersion: 1, problems, reports };
+  return reports.length === 1 ? reports[0] : reports;
+}
+
 /** `trialfit check FILE…` */
 export const check = defineCommand({
   meta: {
@@ -54,14 +60,14 @@ export const check = defineCommand({
     );
     const reports = results.filter((one): one is Report => "summary" in one);
     const problems = results.flatMap((one) => ("summary" in one ? [] : one));
-    if (format === "json" && reports.length > 0) {
-      process.stdout.write(`${JSON.stringify(reports.length === 1 ? reports[0] : reports, null, 2)}\n`);
+    if (format === "json") {
+      process.stdout.write(`${JSON.stringify(asData(reports, problems), null, 2)}\n`);
     } else {
       process.stdout.write(
         reports.map((report) => render(describeReport(report), format as Format, colour, report)).join("\n"),
       );
     }
-    printProblems(problems, format as Format);
+    printProblems(problems);
     if (problems.length > 0) process.exitCode = ExitCode.badInput;
     else process.exitCode = reports.every((report) => report.summary.sound) ? ExitCode.sound : ExitCode.stops;
   },

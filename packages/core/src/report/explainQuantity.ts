@@ -48,9 +48,9 @@ function workedItem(worked: ReportQuantity, build: string): DocumentItem {
     nominal: worked.nominal ?? Number.NaN,
     high: worked.high ?? Number.NaN,
   };
-  const shares = (worked.spread ?? []).map(
-    ({ path, share }) => `${fieldLabel(path)} ${Math.round(share * 100)} %`,
-  );
+  const shares = (worked.spread ?? [])
+    .filter(({ share }) => share >= 0.005)
+    .map(({ path, share }) => `${fieldLabel(path)} ${Math.round(share * 100)} %`);
   return {
     title: build,
     tone: "plain",
