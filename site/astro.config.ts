@@ -1,0 +1,50 @@
+process.env.ASTRO_TELEMETRY_DISABLED = "1";
+
+import starlight from "@astrojs/starlight";
+import { defineConfig } from "astro/config";
+import { apiReferences } from "./config/apiReferences.ts";
+import { sidebar } from "./config/sidebar.ts";
+
+const { SITE_URL, SITE_BASE } = process.env;
+const own = (name: string) => `./src/overrides/${name}.astro`;
+
+export default defineConfig({
+  ...(SITE_URL === undefined ? {} : { site: SITE_URL }),
+  ...(SITE_BASE === undefined ? {} : { base: SITE_BASE }),
+  trailingSlash: "always",
+  integrations: [
+    starlight({
+      title: "trialfit",
+      description: "Will this set of engine parts fit, live and last? Asked before the parts are ordered.",
+      favicon: "/favicon.svg",
+      customCss: [
+        "./src/styles/palette.css",
+        "./src/styles/type.css",
+        "./src/styles/frame.css",
+        "./src/styles/sheet.css",
+        "./src/styles/print.css",
+      ],
+      components: {
+        Header: own("Header"),
+        Hero: own("Hero"),
+        Footer: own("Footer"),
+      },
+      routeMiddleware: "./src/routeData.ts",
+      expressiveCode: {
+        themes: ["github-dark-default", "github-light-default"],
+        defaultProps: { frame: "none", wrap: true },
+        styleOverrides: {
+          borderRadius: "2px",
+          borderColor: "var(--line-strong)",
+          codeBackground: "var(--sheet)",
+          codeFontFamily: "var(--mono)",
+          frames: { shadowColor: "transparent" },
+        },
+      },
+      pagination: false,
+      credits: false,
+      plugins: apiReferences.map((reference) => reference.plugin),
+      sidebar,
+    }),
+  ],
+});

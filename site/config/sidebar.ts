@@ -1,0 +1,45 @@
+import type { StarlightUserConfig } from "@astrojs/starlight/types";
+import { ruleFiles, type System, systems } from "@trialfit/rules";
+import { quantities } from "trialfit";
+import { apiReferences } from "./apiReferences.ts";
+
+type Sidebar = NonNullable<StarlightUserConfig["sidebar"]>;
+interface Entry {
+  readonly system: System;
+  readonly label: string;
+  readonly link: string;
+}
+
+/** One folded group for each system that has an entry, in the order of the systems. */
+function bySystem(entries: readonly Entry[]): Sidebar {
+  return Object.entries(systems).flatMap(([system, label]) => {
+    const items = entries
+      .filter((entry) => entry.system === system)
+      .map(({ label, link }) => ({ label, link }));
+    return items.length === 0 ? [] : [{ label, collapsed: true, items }];
+  });
+}
+
+const rules = ruleFiles.map(({ id, title, system }) => ({ system, label: title, link: `/rules/${id}/` }));
+const values = [...quantities.values()].map(({ id, name, system }) => ({
+  system,
+  label: name,
+  link: `/quantities/${id}/`,
+}));
+
+/** The navigation: guides by hand, everything else from the catalogs. */
+export const sidebar: Sidebar = [
+  {
+    label: "Guides",
+    items: [
+      { label: "A first check", link: "/guides/first-check/" },
+      { label: "Reading a verdict", link: "/guides/verdicts/" },
+      { label: "Safety", link: "/guides/safety/" },
+      { label: "The build file", link: "/build-file/" },
+    ],
+  },
+  { label: "Rules", items: [{ label: "All rules", link: "/rules/" }, ...bySystem(rules)] },
+  { label: "Quantities", items: [{ label: "All quantities", link: "/quantities/" }, ...bySystem(values)] },
+  { label: "Sources", items: [{ label: "Sources and limits", link: "/sources/" }] },
+  { label: "API", items: apiReferences.map((reference) => reference.group) },
+];

@@ -1,0 +1,22 @@
+import { formatNumber, fromSi, unitOf } from "trialfit";
+
+/** Three or four round values of an axis, in the unit in which it is read. */
+export function axisTicks(
+  from: number,
+  to: number,
+  symbol: string,
+): readonly { readonly si: number; readonly text: string }[] {
+  const unit = unitOf(symbol);
+  const least = fromSi(from, unit);
+  const most = fromSi(to, unit);
+  const span = most - least;
+  const power = 10 ** Math.floor(Math.log10(span / 3));
+  const step = [1, 2, 5, 10].map((one) => one * power).find((one) => span / one <= 4) ?? span;
+  const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
+  const ticks = [];
+  for (let tick = Math.ceil(least / step) * step; tick <= most; tick += step) {
+    const si = from + ((tick - least) / span) * (to - from);
+    ticks.push({ si, text: formatNumber(si, symbol, { decimals }) });
+  }
+  return ticks;
+}
