@@ -1,5 +1,6 @@
 export { ruleFiles, sources } from "./generated/catalog.ts";
 export { default as validateRuleFile } from "./generated/validateRuleFile.js";
+export { notCovered } from "./notCovered.ts";
 export {
   type Comparison,
   type Condition,

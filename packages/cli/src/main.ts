@@ -41,7 +41,9 @@ try {
   process.exitCode = ExitCode.badInput;
   if (error instanceof InputError) printProblems(error.problems);
   else if (error instanceof UsageError || (error instanceof Error && error.name === "CLIError")) {
-    process.stderr.write(`trialfit: ${error.message}\nRun "trialfit --help" for the commands.\n`);
+    process.stderr.write(
+      `trialfit: ${error.message}\nRun "trialfit --help" for the commands, "trialfit check --help" for the options of one.\n`,
+    );
   } else {
     process.stderr.write(
       `trialfit: an error in trialfit itself: ${error instanceof Error ? error.message : String(error)}\n`,

@@ -15,6 +15,7 @@ import { type Format, render } from "../output.ts";
 import { printProblems } from "../printProblems.ts";
 import { readInput } from "../readInput.ts";
 import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
+import { UsageError } from "../UsageError.ts";
 
 const args = {
   file: {
@@ -27,6 +28,7 @@ const args = {
     options: [...stages],
     description: `Judge only the rules of one stage: ${stages.join(", ")}`,
   },
+  brief: { type: "boolean", description: "Only what must be done, without reasons and without what holds" },
   ...outputArgs,
 } as const satisfies ArgsDef;
 
@@ -53,8 +55,10 @@ export const check = defineCommand({
     description: "Check builds: what holds, what fails, what must be measured, what is missing",
   },
   args,
-  run: async ({ args: { _: files, stage, format, colour }, rawArgs }) => {
+  run: async ({ args: { _: files, stage, brief, format, colour }, rawArgs }) => {
     refuseUnknownOptions(rawArgs, args);
+    if (files.length === 0 && process.stdin.isTTY)
+      throw new UsageError("name a build file, or - to read standard input");
     const results = await Promise.all(
       (files.length === 0 ? ["-"] : files).map((file) => checkOne(file, stage as Stage | undefined)),
     );
@@ -64,7 +68,16 @@ export const check = defineCommand({
       process.stdout.write(`${JSON.stringify(asData(reports, problems), null, 2)}\n`);
     } else {
       process.stdout.write(
-        reports.map((report) => render(describeReport(report), format as Format, colour, report)).join("\n"),
+        reports
+          .map((report) =>
+            render(
+              describeReport(report, brief === true ? "brief" : "full"),
+              format as Format,
+              colour,
+              report,
+            ),
+          )
+          .join("\n"),
       );
     }
     printProblems(problems);

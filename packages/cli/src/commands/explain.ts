@@ -1,6 +1,15 @@
 import { ruleFiles } from "@trialfit/rules";
 import { type ArgsDef, defineCommand } from "citty";
-import { evaluate, explainQuantity, explainRule, nearestWord, quantities, readBuildText } from "trialfit";
+import {
+  evaluate,
+  explainField,
+  explainQuantity,
+  explainRule,
+  fields,
+  nearestWord,
+  quantities,
+  readBuildText,
+} from "trialfit";
 import { outputArgs } from "../commonArgs.ts";
 import { type Format, render } from "../output.ts";
 import { readInput } from "../readInput.ts";
@@ -8,7 +17,11 @@ import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
 import { UsageError } from "../UsageError.ts";
 
 const args = {
-  name: { type: "positional", required: true, description: "Id of a rule or a quantity" },
+  name: {
+    type: "positional",
+    required: true,
+    description: "A rule, a quantity, or a field of the build file",
+  },
   build: {
     type: "positional",
     required: false,
@@ -17,30 +30,40 @@ const args = {
   ...outputArgs,
 } as const satisfies ArgsDef;
 
-/** `trialfit explain RULE|QUANTITY [BUILD]` */
+/** `trialfit explain RULE|QUANTITY|FIELD [BUILD]` */
 export const explain = defineCommand({
   meta: {
     name: "explain",
-    description: "Explain a rule or a quantity, with the numbers of a build when one is given",
+    description: "Explain a rule, a quantity or a field, with the numbers of a build when one is given",
   },
   args,
   run: async ({ args: { name, build, format, colour }, rawArgs }) => {
     refuseUnknownOptions(rawArgs, args);
     const rule = ruleFiles.find((one) => one.id === name);
     const quantity = quantities.get(name);
-    if (rule === undefined && quantity === undefined) {
-      const near = nearestWord(name, [...ruleFiles.map((one) => one.id), ...quantities.keys()]);
+    const field = fields.get(name);
+    if (rule === undefined && quantity === undefined && field === undefined) {
+      const near = nearestWord(name, [
+        ...ruleFiles.map((one) => one.id),
+        ...quantities.keys(),
+        ...fields.keys(),
+      ]);
       throw new UsageError(
-        `no rule or quantity is called "${name}"${near === undefined ? "" : `; did you mean "${near}"?`}`,
+        `no rule, quantity or field is called "${name}"${near === undefined ? "" : `; did you mean "${near}"?`}`,
       );
     }
     const report =
       build === undefined ? undefined : await evaluate(readBuildText(await readInput(build), build));
-    const document = rule === undefined ? explainQuantity(quantity!, report) : explainRule(rule, report);
+    const document =
+      rule !== undefined
+        ? explainRule(rule, report)
+        : quantity !== undefined
+          ? explainQuantity(quantity, report)
+          : explainField(field!);
     const verdict = report?.verdicts.find((one) => one.rule === name);
     const worked = report?.quantities.find((one) => one.id === name);
     process.stdout.write(
-      render(document, format as Format, colour, { explained: rule ?? quantity, verdict, worked }),
+      render(document, format as Format, colour, { explained: rule ?? quantity ?? field, verdict, worked }),
     );
   },
 });

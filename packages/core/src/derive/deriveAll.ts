@@ -1,5 +1,6 @@
 import type { DimensionValue, FieldValue, OutlineVertex } from "../read/FieldValue.ts";
-import { fields } from "../read/fieldCatalog.ts";
+import { fieldLabel, fields } from "../read/fieldCatalog.ts";
+import { formatNumber } from "../units/formatNumber.ts";
 import type { Derivation } from "./Derivation.ts";
 import type { Quantity } from "./Quantity.ts";
 import { searchBand, type Tolerance } from "./searchBand.ts";
@@ -108,6 +109,19 @@ class Deriver {
     return result;
   }
 
+  /** Says which values do not go together, in the words and units of the build. */
+  private contradiction(quantity: Quantity, detail: string): string {
+    const shown = Object.values(quantity.inputs).flatMap((path) => {
+      const value = this.value(path);
+      if (value?.kind === "dimension") return [`${fieldLabel(path)} ${value.text}`];
+      const derived = this.results.get(path);
+      const other = this.catalog.get(path);
+      if (other === undefined || derived?.state !== "value") return [];
+      return [`${other.name} ${formatNumber(derived.nominal, other.unit, { decimals: other.decimals })}`];
+    });
+    return `${quantity.name} cannot be worked out, since these values do not go together: ${shown.join("; ")} (in SI units: ${detail})`;
+  }
+
   derive(id: string): Derivation {
     const known = this.results.get(id);
     if (known !== undefined) return known;
@@ -138,7 +152,12 @@ class Deriver {
     } catch (error) {
       // Running out of stack is a RangeError too, but a defect of ours, not of the inputs.
       if (error instanceof RangeError && !/call stack/i.test(error.message))
-        return { state: "impossible", id, reason: error.message, from: roots.sort() };
+        return {
+          state: "impossible",
+          id,
+          reason: this.contradiction(quantity, error.message),
+          from: roots.sort(),
+        };
       throw error;
     }
   }

@@ -17,8 +17,10 @@ export function formatProblem(problem: Problem): string {
   const place =
     problem.line === undefined ? problem.file : `${problem.file}:${problem.line}:${problem.column}`;
   const field = problem.field === "" ? "" : ` ${problem.field}:`;
-  const hint = problem.didYouMean === undefined ? "" : ` Did you mean "${problem.didYouMean}"?`;
-  return `${place}:${field} found ${problem.found}; expected ${problem.expected}.${hint}`;
+  const said = `${place}:${field} found ${problem.found}`;
+  return problem.didYouMean === undefined
+    ? `${said}; expected ${problem.expected}.`
+    : `${said}. Did you mean "${problem.didYouMean}"? Expected ${problem.expected}.`;
 }
 
 /** Thrown when an input cannot be read; carries every problem found, not only the first. */

@@ -1,7 +1,7 @@
 import type { z } from "zod";
 import { describeSyntax } from "../units/parseDimension.ts";
 import { parts, topFields } from "./buildSchema.ts";
-import type { FieldSpec } from "./FieldSpec.ts";
+import { type FieldSpec, provenances } from "./FieldSpec.ts";
 import { fields } from "./fieldCatalog.ts";
 import { nearestWord } from "./nearestWord.ts";
 import type { Problem } from "./Problem.ts";
@@ -38,12 +38,21 @@ function expectedOf(spec: FieldSpec): string {
   }
 }
 
+/** What belongs inside the longer form of a field. */
+function expectedDetail(spec: FieldSpec, key: string): string {
+  if (spec.kind === "outline") return "points such as { along: 24 mm towards cap, across: 37.5 mm }";
+  if (key === "provenance") return `one of ${provenances.join(", ")}`;
+  return `a text${spec.kind === "dimension" ? `; for the value ${expectedOf(spec)}` : ""}`;
+}
+
 function knownKeys(path: readonly PropertyKey[]): readonly string[] {
   if (path.length === 0)
     return ["trialfit", "name", ...Object.keys(topFields), ...parts.map((part) => part.spec.key)];
   const part = parts.find((one) => one.spec.key === String(path[0]));
   if (path.length === 1 && part !== undefined) return Object.keys(part.fields);
-  return [];
+  const spec = fields.get(path.slice(0, 2).join("."))?.spec;
+  if (spec?.kind === "outline") return ["along", "across", "cornerRadius", "arcRadius"];
+  return ["value", "tolerance", "provenance", "instrument", "note"];
 }
 
 function valueAt(data: unknown, path: readonly PropertyKey[]): unknown {
@@ -80,8 +89,7 @@ export function describeIssue(issue: Issue, data: unknown): readonly Description
   const found = show(valueAt(data, path));
   if (issue.code === "unrecognized_keys") {
     const inner = Object.keys((valueAt(data, path) as object | undefined) ?? {});
-    const known = knownKeys(path);
-    const allowed = known.length > 0 ? known : ["value", "tolerance", "provenance", "instrument", "note"];
+    const allowed = knownKeys(path);
     return issue.keys
       .filter((key) => inner.includes(key))
       .map((key) => describeUnknownKey(key, path, allowed));
@@ -112,6 +120,19 @@ export function describeIssue(issue: Issue, data: unknown): readonly Description
   }
   if (path.length === 1 && parts.some((part) => part.spec.key === path[0])) {
     return [{ path, field, found, expected: "a group of fields" }];
+  }
+  if (spec !== undefined)
+    return [{ path, field, found, expected: expectedDetail(spec, String(path.at(-1))) }];
+  if (path.length === 0) {
+    const empty = data === null || data === undefined || data === "";
+    return [
+      {
+        path,
+        field,
+        found: empty ? "an empty file" : found,
+        expected: "a build file: trialfit, name and the parts",
+      },
+    ];
   }
   const top: Readonly<Record<string, string>> = {
     trialfit: 'the version of the build file format: trialfit: "1"',

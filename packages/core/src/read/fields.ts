@@ -12,7 +12,7 @@ import {
 } from "./FieldSpec.ts";
 import type { FieldValue } from "./FieldValue.ts";
 import { type DimensionDetail, readDimension } from "./readDimension.ts";
-import { type OutlineEntry, readOutline } from "./readOutline.ts";
+import { type OutlineEntry, readOutline, requireWholeOutline } from "./readOutline.ts";
 
 /** What a field schema yields: the value, and for a dimension with a place the word that came with it. */
 export interface ReadField {
@@ -105,10 +105,15 @@ export function text(spec: Omit<TextSpec, "kind">) {
 }
 
 const outlineEntrySchema = z.strictObject({
-  along: z.string(),
-  across: z.string(),
-  cornerRadius: z.string().optional(),
-  arcRadius: z.string().optional(),
+  along: z
+    .string()
+    .describe('Along the rod from the big-end centre: "24 mm towards cap" or "9 mm towards pin".'),
+  across: z.string().describe("Across the rod from its axis: 37.5 mm."),
+  cornerRadius: z.string().optional().describe("Radius of a rounded corner at this point."),
+  arcRadius: z
+    .string()
+    .optional()
+    .describe("Radius of an arc, bulging outwards, from the point before to this one."),
 });
 
 /** A half outline as a list of corners and arcs. */
@@ -119,15 +124,20 @@ export function outline(spec: Omit<OutlineSpec, "kind">) {
     .min(3)
     .max(200)
     .transform((entries, ctx): ReadField => {
+      let broken = false;
       const vertices = entries.map((entry, index) =>
         attempt(
           {
             ...ctx,
-            addIssue: (issue: object) => ctx.addIssue({ ...issue, path: [index] } as never),
+            addIssue: (issue: object) => {
+              broken = true;
+              ctx.addIssue({ ...issue, path: [index] } as never);
+            },
           } as z.RefinementCtx,
           () => readOutline(entry as OutlineEntry),
         ),
       );
+      if (!broken) attempt(ctx, () => requireWholeOutline(vertices));
       return {
         value: { kind: "outline", vertices, provenance: "data-sheet", text: `${entries.length} points` },
       };

@@ -8,5 +8,7 @@ export function nearestWord(word: string, known: readonly string[]): string | un
     const steps = distance(lower, candidate.toLowerCase());
     if (best === undefined || steps < best.steps) best = { word: candidate, steps };
   }
-  return best !== undefined && best.steps <= Math.max(1, Math.floor(word.length / 3)) ? best.word : undefined;
+  return best !== undefined && best.steps <= Math.max(word.length > 3 ? 2 : 1, Math.floor(word.length / 3))
+    ? best.word
+    : undefined;
 }

@@ -96,6 +96,20 @@ export function parseSource(text: string, file: string): Source {
     throw whole(`${text.length} characters`, `a text of at most ${MAX_SOURCE_LENGTH} characters`);
   }
   if (depthOf(text) > MAX_DEPTH) throw whole("deeply nested brackets", `at most ${MAX_DEPTH} levels`);
+  const tab = /^[ ]*\t/m.exec(text);
+  if (tab !== null && !/^\s*[{[]/.test(text)) {
+    const line = text.slice(0, tab.index).split("\n").length;
+    throw new InputError([
+      {
+        file,
+        line,
+        column: tab[0].length,
+        field: "",
+        found: "a tab at the head of a line",
+        expected: "spaces: YAML does not indent with tabs",
+      },
+    ]);
+  }
   const lines = new LineCounter();
   const document = parseDocument(text, {
     schema: "failsafe",
@@ -110,12 +124,13 @@ export function parseSource(text: string, file: string): Source {
   const place = (node: Node) => (node.range ? at(node.range[0]) : { line: undefined, column: undefined });
   if (document.errors.length > 0) {
     throw new InputError(
-      document.errors.map((error) => ({
+      // One slip breaks much of what follows it: the first places are the telling ones.
+      document.errors.slice(0, 3).map((error) => ({
         file,
         ...at(error.pos[0]),
         field: "",
-        found: error.message,
-        expected: "YAML or JSON",
+        found: `something that is not YAML or JSON (${error.message})`,
+        expected: "one `field: value` a line, indented with spaces, every field once",
       })),
     );
   }

@@ -27,7 +27,7 @@ connectingRod:
   bigEndOutline:
     - { along: 33 mm towards cap, across: 0 mm }
     - { along: 33 mm towards cap, across: 14 mm, cornerRadius: 2 mm }
-    - { along: 9 mm towards pin, across: 38.5 mm }
+    - { along: 39 mm towards pin, across: 38.5 mm }
 `),
     );
     expect(build.values.get("block.bore")).toMatchObject({
@@ -44,7 +44,7 @@ connectingRod:
     expect(build.values.get("piston.crownVolume")).toMatchObject({ nominal: -11.5e-6 });
     const rod = build.values.get("connectingRod.bigEndOutline");
     expect(rod).toMatchObject({
-      vertices: [{ along: -0.033, across: 0 }, { cornerRadius: 0.002 }, { along: 0.009 }],
+      vertices: [{ along: -0.033, across: 0 }, { cornerRadius: 0.002 }, { along: 0.039 }],
     });
   });
   it("reads JSON the same way, with a plain number for a ratio", () => {
@@ -84,6 +84,33 @@ describe("what is refused, with place, found and expected", () => {
     ],
     ["__proto__ key", "block: { __proto__: { x: 1 } }", { found: 'the key "__proto__"' }],
     ["duplicate key", "block: { bore: 88 mm, bore: 89 mm }", { line: 3 }],
+    [
+      "outline of the cap alone",
+      "connectingRod: { bigEndOutline: [{ along: 33 mm towards cap, across: 0 mm }, { along: 33 mm towards cap, across: 14 mm }, { along: 28 mm towards cap, across: 23 mm }] }",
+      { field: "connectingRod.bigEndOutline" },
+    ],
+    [
+      "outline that begins off the cap",
+      "connectingRod: { bigEndOutline: [{ along: 33 mm towards cap, across: 5 mm }, { along: 0 mm, across: 38 mm }, { along: 60 mm towards pin, across: 10 mm }] }",
+      { field: "connectingRod.bigEndOutline" },
+    ],
+    [
+      "inches for millimetres in an outline",
+      "connectingRod: { bigEndOutline: [{ along: 33 mm towards cap, across: 0 mm }, { along: 0 mm, across: 38 in }, { along: 60 mm towards pin, across: 10 mm }] }",
+      { field: "connectingRod.bigEndOutline.1" },
+    ],
+    [
+      "coordinates of another kind in an outline",
+      "connectingRod: { bigEndOutline: [{ x: 3 mm, y: 0 mm }, { x: 3 mm, y: 0 mm }, { x: 3 mm, y: 0 mm }] }",
+      { field: "connectingRod.bigEndOutline.0.along" },
+    ],
+    ["a tab", "block:\n\tbore: 88 mm", { line: 4, column: 1 }],
+    [
+      "pressure that may be gauge",
+      "induction: { manifoldPressure: 1.9 bar }",
+      { field: "induction.manifoldPressure" },
+    ],
+    ["transposed letters", "feul: { kind: petrol }", { didYouMean: "fuel" }],
     [
       "outline without a word",
       "connectingRod: { bigEndOutline: [{ along: 3 mm, across: 1 mm }, { along: 3 mm, across: 1 mm }, { along: 3 mm, across: 1 mm }] }",

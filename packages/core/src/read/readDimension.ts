@@ -35,17 +35,27 @@ function withoutNeedlessWord(text: string, syntax: DimensionSyntax, spec: Dimens
     : syntax;
 }
 
-function checkRange(spec: DimensionSpec, low: number, high: number, text: string): void {
-  const [least, most] = spec.range.map((edge) => parseDimension(edge, { unit: spec.unit }).nominal) as [
-    number,
-    number,
-  ];
+function rangeOf(spec: DimensionSpec): readonly [least: number, most: number] {
+  const [least, most] = spec.range.map((edge) => parseDimension(edge, { unit: spec.unit }).nominal);
+  return [least!, most!];
+}
+
+function checkRange(spec: DimensionSpec, value: number, text: string, unit: string): void {
+  const [least, most] = rangeOf(spec);
   const slack = 1e-12 * Math.max(Math.abs(least), Math.abs(most));
-  if (low >= least - slack && high <= most + slack) return;
+  if (value >= least - slack && value <= most + slack) return;
   throw new DimensionError(
     `${text}, outside what this dimension can be`,
-    `between ${formatNumber(least, spec.unit)} and ${formatNumber(most, spec.unit)}, tolerance included`,
+    `between ${formatNumber(least, unit)} and ${formatNumber(most, unit)}; was another unit meant?`,
   );
+}
+
+/** The usual tolerance of a field, about a value: a percentage is of that value. */
+function usualTolerance(spec: DimensionSpec, nominal: number): number | undefined {
+  if (spec.tolerance === undefined) return undefined;
+  const share = /^([\d.]+)\s*%$/.exec(spec.tolerance)?.[1];
+  if (share !== undefined && spec.unit !== "%") return (Number(share) / 100) * Math.abs(nominal);
+  return parseDimension(`0 ${unitOf(spec.unit).symbol} ± ${spec.tolerance}`, { unit: spec.unit }).plus;
 }
 
 /**
@@ -68,16 +78,15 @@ export function readDimension(
       `${describeSyntax(syntax)}: the word gives the direction, not a sign`,
     );
   }
-  const fallback =
-    spec.tolerance === undefined
-      ? undefined
-      : parseDimension(`0 ${unitOf(spec.unit).symbol} ± ${spec.tolerance}`, { unit: spec.unit });
-  const minus = parsed.minus ?? fallback?.minus ?? 0;
-  const plus = parsed.plus ?? fallback?.plus ?? 0;
   const nominal = sign * parsed.nominal;
-  const low = nominal - (sign === 1 ? minus : plus);
-  const high = nominal + (sign === 1 ? plus : minus);
-  checkRange(spec, nominal, nominal, text);
+  checkRange(spec, nominal, text, parsed.unit.symbol);
+  const fallback = usualTolerance(spec, nominal);
+  const minus = parsed.minus ?? fallback ?? 0;
+  const plus = parsed.plus ?? fallback ?? 0;
+  // A tolerance may reach past what can be (a radius of 0 ± 0.5): the part cannot.
+  const [least, most] = rangeOf(spec);
+  const low = Math.min(nominal, Math.max(least, nominal - (sign === 1 ? minus : plus)));
+  const high = Math.max(nominal, Math.min(most, nominal + (sign === 1 ? plus : minus)));
   const stated = parsed.minus !== undefined;
   const value: DimensionValue = {
     kind: "dimension",

@@ -9,6 +9,9 @@ export interface OutlineEntry {
   readonly arcRadius?: string | undefined;
 }
 
+/** Farther than this from the big-end centre no big end reaches: a slip of the pen or of the unit. */
+const FARTHEST = 0.4;
+
 function length(field: string, text: string, words?: readonly string[]) {
   try {
     return parseDimension(text, words === undefined ? { unit: "mm" } : { unit: "mm", words });
@@ -21,6 +24,8 @@ function length(field: string, text: string, words?: readonly string[]) {
 
 function unsigned(field: string, text: string): number {
   const { nominal } = length(field, text);
+  if (nominal > FARTHEST)
+    throw new DimensionError(`${field}: ${text}`, "at most 400 mm from the big-end centre");
   if (nominal < 0) throw new DimensionError(`${field}: ${text}`, "a length that is not negative");
   return nominal;
 }
@@ -47,4 +52,27 @@ export function readOutline(entry: OutlineEntry): OutlineVertex {
       : { cornerRadius: unsigned("cornerRadius", entry.cornerRadius) }),
     ...(entry.arcRadius === undefined ? {} : { arcRadius: unsigned("arcRadius", entry.arcRadius) }),
   };
+}
+
+/**
+ * Refuses an outline that is only a piece: what is left out could strike the cylinder unseen. It must begin on the
+ * rod's axis at the cap, and reach at least as far towards the pin as it is wide, past cap bolts and shoulder.
+ * @throws DimensionError saying what is missing.
+ */
+export function requireWholeOutline(vertices: readonly OutlineVertex[]): void {
+  const [first, last] = [vertices[0], vertices.at(-1)];
+  if (first === undefined || last === undefined) return;
+  if (first.along >= 0 || first.across !== 0) {
+    throw new DimensionError(
+      "an outline that does not begin at the middle of the cap",
+      "a first point such as { along: 33 mm towards cap, across: 0 mm }",
+    );
+  }
+  const widest = Math.max(...vertices.map((vertex) => vertex.across));
+  if (last.along < widest) {
+    throw new DimensionError(
+      "an outline that ends before the beam of the rod",
+      "points on to the beam, at least as far towards the pin as the big end is wide to one side",
+    );
+  }
 }

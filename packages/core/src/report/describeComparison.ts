@@ -20,10 +20,19 @@ function styleOf({ decimals }: Comparison): NumberStyle {
   return decimals === undefined ? {} : { decimals };
 }
 
+/** A distance from a limit; what would round to nothing still lies on one side of it. */
+function printMargin(distance: number, unit: string, style: NumberStyle): string {
+  const text = formatInterval(distance, unit, style);
+  const nothing = formatInterval(0, unit, style);
+  return distance > 0 && text === nothing
+    ? text.replace(/^[\d.]+/, (zero) => `less than ${zero.replace(/.$/, "1")}`)
+    : text;
+}
+
 function marginText(comparison: Comparison): string {
   const { margin, unit, operator } = comparison;
   if (margin === undefined || unit === undefined) return "";
-  const print = (value: number) => formatInterval(Math.abs(value), unit, styleOf(comparison));
+  const print = (value: number) => printMargin(Math.abs(value), unit, styleOf(comparison));
   const word = margin.nominal >= 0 ? "to spare" : operator.startsWith("greater") ? "short" : "over";
   const worst =
     print(margin.low) === print(margin.nominal)

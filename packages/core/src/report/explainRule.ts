@@ -1,8 +1,22 @@
 import { type RuleFile, sources, standings, weights, works } from "@trialfit/rules";
+import { factType } from "../judge/factCatalog.ts";
+import { templatePieces } from "../judge/templateNames.ts";
 import { describeCondition } from "./describeCondition.ts";
-import { DISCLAIMER, describeFinding } from "./describeReport.ts";
+import { describeFinding } from "./describeFinding.ts";
+import { DISCLAIMER } from "./describeReport.ts";
 import type { Report } from "./Report.ts";
 import type { DocumentItem, DocumentLine, DocumentSection, ReportDocument } from "./ReportDocument.ts";
+
+/** A text with what is printed in it named, for when there is no build to print. */
+function named(text: string, file: RuleFile): string {
+  return templatePieces(text)
+    .map((piece) => {
+      if ("text" in piece) return piece.text;
+      const limit = file.limits?.[piece.name.replace(/^limit\./, "")];
+      return limit?.value ?? `‹${factType(piece.name)?.label.toLowerCase() ?? piece.name}›`;
+    })
+    .join("");
+}
 
 function limitItem([name, limit]: [string, NonNullable<RuleFile["limits"]>[string]]): DocumentItem {
   const lines: DocumentLine[] = [
@@ -31,8 +45,8 @@ export function explainRule(file: RuleFile, report?: Report): ReportDocument {
   const statement: DocumentLine[] = [
     { label: "requires", text: describeCondition(file.requires) },
     { label: "when", text: file.when === undefined ? "always" : describeCondition(file.when) },
-    { label: "why", text: file.because },
-    { label: "otherwise", text: file.otherwise.do },
+    { label: "why", text: named(file.because, file) },
+    { label: "otherwise", text: named(file.otherwise.do, file) },
     { label: "weight", text: `${file.otherwise.weight}: ${weights[file.otherwise.weight]}` },
     { label: "work", text: works[file.otherwise.work] },
     ...(file.caution === undefined ? [] : [{ label: "caution", text: file.caution, tone: "bad" as const }]),

@@ -3,6 +3,7 @@ import type { Report, ReportVerdict } from "./Report.ts";
 /** What a builder must do, in the order in which it must be done. */
 export const findingGroups = {
   stop: "Stop: do not order or assemble until this is settled",
+  contradiction: "Contradictory: these inputs do not go together",
   order: "Order",
   machine: "Machine",
   measure: "Measure",
@@ -22,7 +23,7 @@ export function groupOf(verdict: ReportVerdict): FindingGroup | undefined {
     case "open":
       return "measure";
     case "unknown":
-      return "unknown";
+      return verdict.reasons.length > 0 ? "contradiction" : "unknown";
     default:
       return undefined;
   }

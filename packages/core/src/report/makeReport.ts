@@ -4,7 +4,7 @@ import { version } from "../derive/generated/version.ts";
 import type { CompiledRule } from "../judge/CompiledRule.ts";
 import { decideLimit } from "../judge/decide.ts";
 import { lookupOf } from "../judge/lookupOf.ts";
-import { fillTemplate } from "../judge/templateNames.ts";
+import { type BandEnd, fillTemplate } from "../judge/templateNames.ts";
 import type { Verdict } from "../judge/Verdict.ts";
 import type { Build } from "../read/Build.ts";
 import type { Stage } from "../read/buildSchema.ts";
@@ -26,16 +26,18 @@ export interface Evaluated {
 
 const ASKING = new Set(["fails", "open", "unknown"]);
 
-function printer(rule: CompiledRule, { values, derivations }: Evaluated): (name: string) => string {
-  return (name) => {
+type Print = (name: string, end: BandEnd) => string | undefined;
+
+function printer(rule: CompiledRule, { values, derivations }: Evaluated): Print {
+  return (name, end) => {
     const quantity = quantities.get(name);
-    if (quantity !== undefined) {
-      const derivation = derivations.get(name);
-      return derivation === undefined ? "…" : printDerivation(quantity, derivation);
-    }
+    const derivation = derivations.get(name);
+    if (quantity !== undefined)
+      return derivation === undefined ? undefined : printDerivation(quantity, derivation, end);
     const limit = rule.limits.find((one) => one.fact === name);
     if (limit !== undefined) return printBand(decideLimit(limit, lookupOf(values, derivations)), limit.unit);
-    return printField(values.get(name));
+    const value = values.get(name);
+    return value === undefined ? undefined : printField(value);
   };
 }
 

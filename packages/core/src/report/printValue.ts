@@ -1,5 +1,6 @@
 import type { Derivation } from "../derive/Derivation.ts";
 import type { Quantity } from "../derive/Quantity.ts";
+import type { BandEnd } from "../judge/templateNames.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
 import { formatNumber } from "../units/formatNumber.ts";
 
@@ -16,14 +17,19 @@ export function printBand(
   return low === high ? nominal : `${nominal} (${low.replace(/ [^\d].*$/, "")} to ${high})`;
 }
 
-/** A derived quantity with its band, or an ellipsis with what it needs. */
-export function printDerivation(quantity: Quantity, derivation: Derivation): string {
-  return derivation.state === "value" ? printBand(derivation, quantity.unit, quantity.decimals) : "…";
+/** A derived quantity with its band, or one end of it alone; undefined when it is not there. */
+export function printDerivation(
+  quantity: Quantity,
+  derivation: Derivation,
+  end: BandEnd,
+): string | undefined {
+  if (derivation.state !== "value") return undefined;
+  if (end === undefined) return printBand(derivation, quantity.unit, quantity.decimals);
+  return formatNumber(derivation[end], quantity.unit, { decimals: quantity.decimals });
 }
 
-/** A field as it was written, or an ellipsis. */
-export function printField(value: FieldValue | undefined): string {
-  if (value === undefined) return "…";
+/** A field as it was written. */
+export function printField(value: FieldValue): string {
   if (value.kind === "choice" || value.kind === "text") return value.value;
   return value.text.replace(/\s*±\s*0$/, "");
 }

@@ -57,13 +57,24 @@ function takeWord(text: string, words: readonly string[]): { word: string | unde
 function takeUnit(text: string, wanted: Unit, syntax: DimensionSyntax): { unit: Unit; rest: string } {
   const spelling = /^\s*([^±+]*?)\s*(?=[±+]|$)/.exec(text)?.[1] ?? "";
   const rest = text.slice(text.indexOf(spelling) + spelling.length);
-  if (spelling === "") {
+  if (spelling === "" || (wanted.symbol === "1" && /^:\s*1$/.test(spelling))) {
     if (wanted.symbol === "1") return { unit: wanted, rest };
-    throw new DimensionError("a number without a unit", describeSyntax(syntax));
+    const late = /[±+].*\d\s*[A-Za-z]/.test(rest) ? ": it stands after the number, before the tolerance" : "";
+    throw new DimensionError(`a number without a unit${late}`, describeSyntax(syntax));
   }
   const unit = findUnit(spelling);
-  if (unit === undefined)
-    throw new DimensionError(`an unknown unit or word "${spelling}"`, describeSyntax(syntax));
+  if (unit === undefined) {
+    const near = unitsLike(wanted).find((other) =>
+      [other.symbol, ...other.aliases].some((known) => known.toLowerCase() === spelling.toLowerCase()),
+    );
+    const hint =
+      near !== undefined
+        ? ` (${near.symbol} is written so)`
+        : /tpi/i.test(spelling)
+          ? " (write the pitch: 1/20 in for 20 threads per inch)"
+          : "";
+    throw new DimensionError(`an unknown unit or word "${spelling}"${hint}`, describeSyntax(syntax));
+  }
   if (!sameDimensions(unit.dimensions, wanted.dimensions)) {
     throw new DimensionError(`a ${unit.name}, which measures something else`, describeSyntax(syntax));
   }

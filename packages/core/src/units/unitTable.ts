@@ -74,7 +74,7 @@ export const unitTable: readonly Unit[] = [
     ["mm", "", "0.001", "millimetre"],
     ["cm", "", "0.01", "centimetre"],
     ["um", "µm|micron", "0.000001", "micrometre"],
-    ["in", "inch|inches", "0.0254", "inch"],
+    ["in", 'inch|inches|in.|"|″', "0.0254", "inch"],
     ["thou", "", "0.0000254", "thousandth of an inch"],
     ["ft", "foot|feet", "0.3048", "foot"],
   ]),
@@ -122,8 +122,18 @@ export const unitTable: readonly Unit[] = [
   ]),
   ...rows(TORQUE, [
     ["N m", "Nm|N*m", "1", "newton metre"],
-    ["lbf ft", "lbf*ft|ft lbf|ft*lbf|lb ft|ft lb", "1.3558179483314004", "pound-force foot"],
-    ["lbf in", "lbf*in|in lbf|in*lbf", "0.1129848290276167", "pound-force inch"],
+    [
+      "lbf ft",
+      "lbf*ft|lbf-ft|ft lbf|ft*lbf|ft-lbf|lb ft|lb-ft|ft lb|ft-lb|ft-lbs|ft lbs",
+      "1.3558179483314004",
+      "pound-force foot",
+    ],
+    [
+      "lbf in",
+      "lbf*in|lbf-in|in lbf|in*lbf|in-lbf|lb in|in lb|in-lb|in-lbs",
+      "0.1129848290276167",
+      "pound-force inch",
+    ],
     ["kgf m", "kgf*m", "9.80665", "kilogram-force metre"],
   ]),
   ...rows(PRESSURE, [

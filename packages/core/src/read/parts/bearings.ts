@@ -8,7 +8,7 @@ const linings = {
   sputtered: "sputtered or other vapour-deposited overlay",
 };
 
-function shellFields(where: string) {
+function shellFields(where: string, loaded: string) {
   return {
     wall: dimension({
       label: "Shell wall",
@@ -24,7 +24,7 @@ function shellFields(where: string) {
       unit: "mm",
       range: ["4 mm", "150 mm"],
       tolerance: "0.1",
-      help: "Loaded length along the crankshaft, grooves taken off.",
+      help: `Length along the crankshaft of the shell that takes the gas load (${loaded}), its chamfers and its own grooves taken off.`,
     }),
     lining: choice({ label: "Lining", help: "Class of the running layer.", options: linings }),
   };
@@ -38,7 +38,7 @@ export const mainBearing = part(
     label: "Main bearings",
     help: "The shells of the main bearings.",
   },
-  shellFields("main"),
+  shellFields("main", "the lower main shell"),
 );
 
 /** The shells of the big-end bearings. */
@@ -49,5 +49,5 @@ export const rodBearing = part(
     label: "Rod bearings",
     help: "The shells of the big-end bearings.",
   },
-  shellFields("rod"),
+  shellFields("rod", "the upper rod shell"),
 );

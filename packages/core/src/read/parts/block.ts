@@ -72,7 +72,7 @@ export const block = part(
       unit: "mm",
       range: ["10 mm", "400 mm"],
       tolerance: "0.5",
-      help: "From the crankshaft axis up to the lower edge of the cylinder, where the rod swings. A casting edge: take the lowest cylinder.",
+      help: "From the crankshaft axis up to the lower edge of the cylinder, where the rod swings. A casting edge: take the least height of all cylinders and both sides; let the tolerance reach the highest.",
     }),
     cylinderAxisOffset: dimension({
       label: "Cylinder axis offset",
@@ -131,10 +131,11 @@ export const block = part(
       unit: "mm",
       range: ["0 mm", "20 mm"],
       tolerance: "0.5",
-      help: "Radius between the floor and the top of the notch.",
+      help: "Radius left by the cutter at the top and the ends of the notch; the larger.",
       assumed: {
-        value: "0 mm ± 0",
-        because: "no notch is entered: the cylinder bottom is taken as uncut",
+        // A notch of depth 0 ignores it; the sizes of a notch that is still to be cut do not.
+        value: "3 mm ± 0",
+        because: "no corner radius is entered: 3 mm is the usual cutter (common practice)",
         unless: ["block.notchDepth"],
       },
     }),
@@ -153,7 +154,7 @@ export const block = part(
       unit: "mm",
       range: ["0.5 mm", "40 mm"],
       tolerance: "0.15",
-      help: "Thinnest cylinder wall after boring, by ultrasonic gauge; for a notch, at the place of the notch.",
+      help: "Thinnest wall of any cylinder after boring, by ultrasonic gauge, anywhere in the ring travel or at a notch, without any filler. Of a sleeved cylinder the sleeve alone.",
     }),
     mainHousingBore: dimension({
       label: "Main bearing housing bore",

@@ -20,7 +20,8 @@ export const induction = part(
       unit: "bar",
       range: ["0.3 bar", "8 bar"],
       tolerance: "0.05",
-      help: "Absolute pressure in the inlet manifold at the power target: 1.0 bar is about ambient.",
+      places: ["absolute"],
+      help: "Pressure in the inlet manifold at the power target, counted from a vacuum and said so: 2.0 bar absolute. A boost gauge reads about 1 bar less.",
     }),
     chargeTemperature: dimension({
       label: "Charge temperature",

@@ -109,7 +109,7 @@ export const headFastener = part(
     perCylinder: count({
       label: "Fasteners round one cylinder",
       symbol: "n_h",
-      help: "Fasteners that stand round one cylinder, those shared with a neighbour counted too.",
+      help: "Fasteners that stand round one cylinder, each counted whole, those shared with a neighbour too.",
       least: 2,
       most: 12,
     }),

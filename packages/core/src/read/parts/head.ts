@@ -64,7 +64,7 @@ export const camshaft = part(
       unit: "deg",
       range: ["0 deg", "130 deg"],
       tolerance: "2",
-      help: "Crank angle after bottom dead centre at which the inlet valve is closed, taken at 0.15 to 0.25 mm of valve lift; not the angle at 1.27 mm.",
+      help: "Crank angle after bottom dead centre at which the closing inlet valve is down to 0.20 mm of lift, lash set; not the angle at 1.27 mm.",
     }),
   },
 );

@@ -45,7 +45,7 @@ export const piston = part(
       range: ["-150 cm3", "150 cm3"],
       tolerance: "0.5",
       signs: { dish: 1, dome: -1 },
-      help: "Volume by which the crown adds to the clearance volume (dish) or takes from it (dome), valve pockets included unless they are given apart.",
+      help: "Volume by which the crown adds to the clearance volume (dish) or takes from it (dome), valve pockets included unless they are given apart; measured from the flat to which the compression height goes. A burette reading taken in the cylinder also holds the top land and the deck gap: take them off.",
     }),
     valvePocketVolume: dimension({
       label: "Valve pocket volume",
@@ -174,7 +174,7 @@ export const piston = part(
       unit: "mm",
       range: ["0.3 mm", "5 mm"],
       tolerance: "0.03",
-      help: "Axial thickness of one pin retainer.",
+      help: "Axial thickness of one pin retainer; where one end carries several, all of that end together.",
     }),
     lowestPointBelowPin: dimension({
       label: "Lowest point below the pin",

@@ -88,7 +88,7 @@ export const targets = part(
         unit: "bar",
         range: ["15 bar", "350 bar"],
         tolerance: "15 %",
-        help: "Highest gas pressure for the strength checks: measured in the cylinder, or estimated.",
+        help: "Highest gas pressure for the strength checks: measured in the cylinder, or estimated as 6 to 8 times the brake mean effective pressure without boost, 4.3 to 6 times with it (from memory).",
       },
       "assumed",
     ),

@@ -21,7 +21,7 @@ export const rodBearingUnitLoad = quantity({
     {
       given: { F_g: "1.2 kN", D_p: "25 mm", L: "12.5 mm" },
       expect: "3.84 MPa",
-      from: { id: "shigley", where: "Problem 12-1, instructor solution" },
+      from: { id: "shigley", where: "Problem 12-1" },
     },
   ],
 });

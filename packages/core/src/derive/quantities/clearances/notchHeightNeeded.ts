@@ -29,7 +29,7 @@ export const notchHeightNeeded = quantity({
     }),
   shape: "guarded",
   valid:
-    "flat-floored notch, cut with the corner radius entered for it; says nothing of the wall that is left",
+    "flat-floored notch, cut with the corner radius entered or assumed for it; says nothing of the wall that is left",
   sources: [{ id: "plane-geometry" }],
   examples: [
     {
@@ -49,6 +49,24 @@ export const notchHeightNeeded = quantity({
           "33 mm towards cap, 0 mm; 33 mm towards cap, 14 mm; 28.5 mm towards cap, 23.5 mm; 24 mm towards cap, 26 mm; 24 mm towards cap, 37.5 mm; 8 mm towards cap, 38.5 mm; 9 mm towards pin, 38.5 mm; 17 mm towards pin, 33.5 mm; 30 mm towards pin, 15.5 mm; 60 mm towards pin, 10.5 mm",
       },
       expect: "4.62 mm",
+    },
+    {
+      given: {
+        r: "47 mm",
+        l: "144.5 mm",
+        e: "-0.5 mm",
+        B: "86.5 mm",
+        e_c: "0 mm",
+        y_b: "71 mm",
+        w: "21.8 mm",
+        z_0: "0.3 mm",
+        r_n: "3 mm",
+        t_o: "0 mm",
+        c_w: "3 mm",
+        outline:
+          "33 mm towards cap, 0 mm; 33 mm towards cap, 14 mm; 28.5 mm towards cap, 23.5 mm; 24 mm towards cap, 26 mm; 24 mm towards cap, 37.5 mm; 8 mm towards cap, 38.5 mm; 9 mm towards pin, 38.5 mm; 17 mm towards pin, 33.5 mm; 30 mm towards pin, 15.5 mm; 60 mm towards pin, 10.5 mm",
+      },
+      expect: "5.50 mm",
     },
     {
       given: {

@@ -23,6 +23,7 @@ export const rodToCylinderUnnotched = quantity({
     }).clearance - t_o,
   shape: "guarded",
   nominalOnly: true,
+  display: true,
   valid: "stiff parts without play; a cylinder that ends in one plane",
   sources: [{ id: "plane-geometry" }],
   examples: [

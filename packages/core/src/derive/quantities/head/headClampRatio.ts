@@ -20,7 +20,8 @@ export const headClampRatio = quantity({
   compute: ({ n_h, F_vh, p_max, B_g }) =>
     ratioOf({ fasteners: n_h, preload: F_vh, peakPressure: p_max, sealDiameter: B_g }),
   shape: "monotone",
-  valid: "fasteners shared by two cylinders count half to each; a gasket sealed at its opening",
+  valid:
+    "every fastener round the cylinder counted whole, as the limits are: neighbours do not fire together; a fastener shared by two cylinders has less to give than this says; a gasket sealed at its opening",
   sources: [{ id: "vdi-2230" }],
   examples: [{ given: { n_h: "4", F_vh: "66 kN", p_max: "158 bar", B_g: "87.5 mm" }, expect: "2.78" }],
 });

@@ -14,7 +14,8 @@ export const pinEndFloat = quantity({
   formula: "L_rg - 2 * t_r - l_p",
   compute: ({ L_rg, t_r, l_p }) => floatOf({ retainerSpan: L_rg, retainerThickness: t_r, pinLength: l_p }),
   shape: "monotone",
-  valid: "one retainer at each end",
+  valid:
+    "flat retainers against a pin with square ends; for round wire and a chamfered pin measure the float",
   sources: [{ id: "definition" }],
   examples: [{ given: { L_rg: "59.85 mm", t_r: "1.6 mm", l_p: "56.4 mm" }, expect: "0.25 mm" }],
 });

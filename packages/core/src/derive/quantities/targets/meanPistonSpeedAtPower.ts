@@ -10,12 +10,12 @@ export const meanPistonSpeedAtPower = quantity({
   system: "targets",
   meaning:
     "Average speed of the piston at the speed of the target power: two strokes in each turn. Breathing is judged by it.",
-  inputs: { S: "pistonStroke", n_P: "targets.powerSpeed" },
-  formula: "S * n_P / pi",
-  compute: ({ S, n_P }) => speedOf({ stroke: S, angularSpeed: n_P }),
-  shape: "guarded",
-  valid: "any engine with a crankshaft",
+  inputs: { S_0: "crankshaft.stroke", n_P: "targets.powerSpeed" },
+  formula: "S_0 * n_P / pi",
+  compute: ({ S_0, n_P }) => speedOf({ stroke: S_0, angularSpeed: n_P }),
+  shape: "monotone",
+  valid: "stroke as on the crankshaft's sheet: an offset pin line adds less than a thousandth",
   sources: [{ id: "heywood" }],
-  examples: [{ given: { S: "94.0006 mm", n_P: "7400 rpm" }, expect: "23.19 m/s" }],
+  examples: [{ given: { S_0: "94.0006 mm", n_P: "7400 rpm" }, expect: "23.19 m/s" }],
   display: true,
 });

@@ -8,7 +8,7 @@ export const peakPressureRatio = quantity({
   decimals: 2,
   system: "targets",
   meaning:
-    "Peak cylinder pressure over brake mean effective pressure: shows whether the pressure entered for the strength checks suits the power asked for. Usual values are about 6 to 7.5 without boost and 4.5 to 6 with it (from memory).",
+    "Peak cylinder pressure over brake mean effective pressure: shows whether the pressure entered for the strength checks suits the power asked for. Usual values are 6 to 8 without boost, 4.3 to 6 with it (from memory).",
   inputs: { p_max: "targets.peakCylinderPressure", p_me: "brakeMeanEffectivePressure" },
   formula: "p_max / p_me",
   compute: ({ p_max, p_me }) => p_max / p_me,

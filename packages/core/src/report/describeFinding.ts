@@ -1,0 +1,98 @@
+import { sources } from "@trialfit/rules";
+import { fieldLabel } from "../read/fieldCatalog.ts";
+import { describeComparison } from "./describeComparison.ts";
+import type { ReportVerdict } from "./Report.ts";
+import type { DocumentItem, DocumentLine, Tone } from "./ReportDocument.ts";
+
+const TONES: Readonly<Record<ReportVerdict["verdict"], Tone>> = {
+  holds: "good",
+  fails: "bad",
+  open: "doubt",
+  unknown: "doubt",
+  "not-applicable": "faint",
+};
+
+function names(paths: readonly string[]): string {
+  return paths.map((path) => `${fieldLabel(path)} [${path}]`).join("; ");
+}
+
+/** What a rule compared, a line each. */
+export function requirements(verdict: ReportVerdict): readonly DocumentLine[] {
+  return verdict.comparisons
+    .filter((one) => one.in === "requires")
+    .map((one) =>
+      one.alternative ? { label: "one of", ...describeComparison(one) } : describeComparison(one),
+    );
+}
+
+/** How much of a finding is shown: all of it, or its numbers and what to do. */
+export type Detail = "full" | "brief";
+
+function sourcesOf(verdict: ReportVerdict): string {
+  return verdict.sources
+    .map(({ id, where }) => `${sources[id]?.title ?? id}${where === undefined ? "" : `, ${where}`}`)
+    .join("; ");
+}
+
+function grounds(verdict: ReportVerdict): readonly DocumentLine[] {
+  const standings = [...new Set(Object.values(verdict.standing))];
+  return [
+    ...(verdict.disputed === undefined ? [] : [{ label: "disputed", text: verdict.disputed }]),
+    ...(verdict.assumed.length === 0
+      ? []
+      : [
+          {
+            label: "rests on",
+            text: `values not measured, but assumed or estimated: ${names(verdict.assumed)}`,
+          },
+        ]),
+    ...(standings.length === 0
+      ? []
+      : [{ label: "limit by", text: standings.join(", "), tone: "faint" as const }]),
+    { label: "source", text: sourcesOf(verdict), tone: "faint" },
+  ];
+}
+
+function unsettled(verdict: ReportVerdict): readonly DocumentLine[] {
+  const lines: DocumentLine[] = [];
+  if (verdict.verdict === "open") {
+    const side = verdict.nominally ? "holds" : "fails";
+    lines.push({
+      label: "open",
+      text: `${side} at the nominal values; the tolerances reach across the limit`,
+    });
+    if (verdict.settleBy.length > 0)
+      lines.push({ label: "measure", text: names(verdict.settleBy.slice(0, 4)) });
+  }
+  if (verdict.missing.length > 0) lines.push({ label: "needs", text: names(verdict.missing) });
+  return [...lines, ...verdict.reasons.map((text) => ({ label: "cannot be", text }))];
+}
+
+/** One verdict with its numbers, trace, reason and remedy. */
+export function describeFinding(verdict: ReportVerdict, detail: Detail = "full"): DocumentItem {
+  const tone = TONES[verdict.verdict];
+  const lines: DocumentLine[] = [
+    { label: verdict.verdict, text: `weight: ${verdict.weight}; work: ${verdict.work}`, tone },
+    ...requirements(verdict),
+    ...unsettled(verdict),
+  ];
+  if (detail === "full") lines.push({ label: "why", text: verdict.because });
+  if (verdict.remedy !== undefined && verdict.remedy !== "")
+    lines.push({ label: "do", text: verdict.remedy });
+  if (verdict.caution !== undefined) lines.push({ label: "caution", text: verdict.caution, tone: "bad" });
+  if (detail === "full") lines.push(...grounds(verdict));
+  return { title: verdict.title, id: verdict.rule, tone, lines };
+}
+
+/** A verdict that could not be given: what it needs. */
+export function describeUnknown(verdict: ReportVerdict): DocumentItem {
+  return {
+    title: verdict.title,
+    id: verdict.rule,
+    tone: "doubt",
+    lines: [
+      { label: "unknown", text: `weight: ${verdict.weight}; work: ${verdict.work}`, tone: "doubt" },
+      ...unsettled(verdict),
+    ],
+  };
+}

@@ -1,0 +1,77 @@
+import { fieldLabel } from "../read/fieldCatalog.ts";
+import { describeComparison } from "./describeComparison.ts";
+import { requirements } from "./describeFinding.ts";
+import type { Report } from "./Report.ts";
+import type { DocumentItem, DocumentSection } from "./ReportDocument.ts";
+
+/** Rules that hold, with what there is to spare. */
+export function heldSection(report: Report): DocumentSection {
+  const held = report.verdicts.filter((verdict) => verdict.verdict === "holds");
+  return {
+    heading: `Holds (${held.length})`,
+    items: held.map((verdict) => ({
+      title: verdict.title,
+      id: verdict.rule,
+      tone: "good",
+      lines: requirements(verdict).map(({ bar: _, ...line }) => ({ ...line, tone: "faint" as const })),
+    })),
+  };
+}
+
+/** Rules that are not relevant, with what makes them so. */
+export function skippedSection(report: Report): DocumentSection {
+  const skipped = report.verdicts.filter((verdict) => verdict.verdict === "not-applicable");
+  return {
+    heading: `Not applicable (${skipped.length})`,
+    items: skipped.map((verdict) => ({
+      title: verdict.title,
+      id: verdict.rule,
+      tone: "faint",
+      lines: verdict.comparisons
+        .filter((one) => one.in === "when" && one.state === "no")
+        .map((one) => ({
+          text: describeComparison(one).text.replace("must be", "relevant only when it is"),
+          tone: "faint",
+        })),
+    })),
+  };
+}
+
+/** What was taken because the build does not say it. */
+export function assumptionSection(report: Report): DocumentSection {
+  const reasons = new Set(report.assumptions.map(({ because }) => because));
+  const items = [...reasons].map((reason): DocumentItem => {
+    const taken = report.assumptions.filter(({ because }) => because === reason);
+    return {
+      title: taken.map(({ path, text }) => `${fieldLabel(path)}: ${text}`).join("; "),
+      tone: "doubt",
+      lines: [{ text: reason }],
+    };
+  });
+  const estimates = report.fields.filter(
+    (field) => field.provenance === "assumed" && !report.assumptions.some((one) => one.path === field.path),
+  );
+  if (estimates.length > 0) {
+    items.push({
+      title: estimates.map((field) => `${field.label}: ${field.text}`).join("; "),
+      tone: "doubt",
+      lines: [
+        {
+          text: "entered as an estimate; say `provenance: measured` and the instrument where it was measured",
+        },
+      ],
+    });
+  }
+  const byDefault = report.fields.filter(
+    (field) =>
+      field.toleranceFrom === "default" && !report.assumptions.some((one) => one.path === field.path),
+  );
+  if (byDefault.length > 0) {
+    items.push({
+      title: `${byDefault.length} values were given without a tolerance; the usual one of their field was taken`,
+      tone: "doubt",
+      lines: [{ text: byDefault.map((field) => `${field.label} ${field.text}`).join("; ") }],
+    });
+  }
+  return { heading: "Assumed", items };
+}

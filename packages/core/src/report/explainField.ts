@@ -1,0 +1,75 @@
+import { ruleFiles } from "@trialfit/rules";
+import { quantities } from "../derive/generated/quantities.ts";
+import type { FieldSpec } from "../read/FieldSpec.ts";
+import { type Field, fieldLabel } from "../read/fieldCatalog.ts";
+import { describeSyntax } from "../units/parseDimension.ts";
+import type { DocumentLine, ReportDocument } from "./ReportDocument.ts";
+
+function syntaxLines(spec: FieldSpec): readonly DocumentLine[] {
+  switch (spec.kind) {
+    case "dimension": {
+      const words = spec.places ?? (spec.signs === undefined ? undefined : Object.keys(spec.signs));
+      return [
+        {
+          label: "write",
+          text: describeSyntax(words === undefined ? { unit: spec.unit } : { unit: spec.unit, words }),
+        },
+        { label: "range", text: `${spec.range[0]} to ${spec.range[1]}` },
+        ...(spec.tolerance === undefined
+          ? []
+          : [
+              {
+                label: "tolerance",
+                text: `± ${spec.tolerance} ${/%/.test(spec.tolerance) ? "" : spec.unit} where none is given`.replace(
+                  / +/g,
+                  " ",
+                ),
+              },
+            ]),
+      ];
+    }
+    case "choice":
+      return Object.entries(spec.options).map(([word, meaning]) => ({
+        label: "write",
+        text: `${word}: ${meaning}`,
+      }));
+    case "count":
+      return [{ label: "write", text: `a whole number from ${spec.least} to ${spec.most}` }];
+    default:
+      return [];
+  }
+}
+
+/** Ids of quantities that rest on the field directly. */
+function readers(path: string): readonly string[] {
+  return [...quantities.values()]
+    .filter((one) =>
+      [one.inputs, one.choices, one.outlines].some((group) =>
+        Object.values(group).some((input) => input === path || input === `${path}.place`),
+      ),
+    )
+    .map((one) => one.id);
+}
+
+/** A field of the build file explained: what it is, how it is written, and what asks for it. */
+export function explainField({ path, spec }: Field): ReportDocument {
+  const used = readers(path);
+  const rules = ruleFiles
+    .filter((file) => JSON.stringify([file.when, file.requires]).includes(`"${path}"`))
+    .map((file) => file.id);
+  const lines: DocumentLine[] = [
+    { label: "is", text: spec.help },
+    ...syntaxLines(spec),
+    ...(spec.assumed === undefined
+      ? []
+      : [{ label: "left out", text: `${spec.assumed.value} is taken: ${spec.assumed.because}` }]),
+    ...(used.length === 0 ? [] : [{ label: "gives", text: used.join(", ") }]),
+    ...(rules.length === 0 ? [] : [{ label: "rules", text: rules.join(", ") }]),
+  ];
+  return {
+    title: fieldLabel(path),
+    lead: [],
+    sections: [{ heading: "Field", items: [{ title: spec.label, id: path, tone: "plain", lines }] }],
+    closing: [],
+  };
+}
