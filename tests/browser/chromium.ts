@@ -1,3 +1,4 @@
+import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
@@ -23,9 +24,23 @@ export async function chromiumPath(): Promise<string> {
   process.env.TMPDIR = folder;
   try {
     const { default: chromium } = await import("@sparticuz/chromium");
-    return await chromium.executablePath();
+    const path = await chromium.executablePath();
+    requireLibraries(path);
+    return path;
   } finally {
     if (before === undefined) delete process.env.TMPDIR;
     else process.env.TMPDIR = before;
   }
+}
+
+/** @throws Error naming the system libraries that the browser needs and this machine lacks. */
+function requireLibraries(path: string): void {
+  if (process.platform !== "linux") return;
+  const missing = [
+    ...(spawnSync("ldd", [path], { encoding: "utf8" }).stdout ?? "").matchAll(/(\S+) => not found/g),
+  ].map((match) => match[1]);
+  if (missing.length === 0) return;
+  throw new Error(
+    `The browser of the tests needs ${missing.join(", ")}: on Debian run "apt-get install libnss3 libnspr4", or name a browser of your own with CHROMIUM_PATH.`,
+  );
 }

@@ -29,3 +29,17 @@ export function rodSweep(
     planeOffset: z_0,
   };
 }
+
+/** An invented rod, crank drive and block, as text, for examples of the quantities that sweep a rod. */
+export const rodSweepExample = {
+  r: "47 mm",
+  l: "144.5 mm",
+  e: "-0.5 mm",
+  B: "86.5 mm",
+  e_c: "0 mm",
+  y_b: "71 mm",
+  w: "21.8 mm",
+  z_0: "0.3 mm",
+  outline:
+    "33 mm towards cap, 0 mm; 33 mm towards cap, 14 mm; 28.5 mm towards cap, 23.5 mm; 24 mm towards cap, 26 mm; 24 mm towards cap, 37.5 mm; 8 mm towards cap, 38.5 mm; 9 mm towards pin, 38.5 mm; 17 mm towards pin, 33.5 mm; 30 mm towards pin, 15.5 mm; 60 mm towards pin, 10.5 mm",
+} as const;

@@ -1,6 +1,6 @@
 import { rodToCylinderBottom } from "@trialfit/mechanics";
 import { quantity } from "../../Quantity.ts";
-import { rodSweep, rodSweepInputs } from "../../rodSweep.ts";
+import { rodSweep, rodSweepExample, rodSweepInputs } from "../../rodSweep.ts";
 
 export const rodToCylinderClearance = quantity({
   id: "rodToCylinderClearance",
@@ -34,41 +34,23 @@ export const rodToCylinderClearance = quantity({
   examples: [
     {
       given: {
-        r: "47 mm",
-        l: "144.5 mm",
-        e: "-0.5 mm",
-        B: "86.5 mm",
-        e_c: "0 mm",
-        y_b: "71 mm",
-        w: "21.8 mm",
-        z_0: "0.3 mm",
+        ...rodSweepExample,
         p_n: "0 mm",
         q_n: "0 mm",
         W_n: "0 mm",
         r_n: "0 mm",
         t_o: "0 mm",
-        outline:
-          "33 mm towards cap, 0 mm; 33 mm towards cap, 14 mm; 28.5 mm towards cap, 23.5 mm; 24 mm towards cap, 26 mm; 24 mm towards cap, 37.5 mm; 8 mm towards cap, 38.5 mm; 9 mm towards pin, 38.5 mm; 17 mm towards pin, 33.5 mm; 30 mm towards pin, 15.5 mm; 60 mm towards pin, 10.5 mm",
       },
       expect: "1.12 mm",
     },
     {
       given: {
-        r: "47 mm",
-        l: "144.5 mm",
-        e: "-0.5 mm",
-        B: "86.5 mm",
-        e_c: "0 mm",
-        y_b: "71 mm",
-        w: "21.8 mm",
-        z_0: "0.3 mm",
+        ...rodSweepExample,
         p_n: "2 mm",
         q_n: "7 mm",
         W_n: "31 mm",
         r_n: "3 mm",
         t_o: "0 mm",
-        outline:
-          "33 mm towards cap, 0 mm; 33 mm towards cap, 14 mm; 28.5 mm towards cap, 23.5 mm; 24 mm towards cap, 26 mm; 24 mm towards cap, 37.5 mm; 8 mm towards cap, 38.5 mm; 9 mm towards pin, 38.5 mm; 17 mm towards pin, 33.5 mm; 30 mm towards pin, 15.5 mm; 60 mm towards pin, 10.5 mm",
       },
       expect: "2.17 mm",
     },

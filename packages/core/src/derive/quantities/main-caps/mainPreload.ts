@@ -1,41 +1,9 @@
-import { preloadFromTorque, threadGeometry } from "@trialfit/mechanics";
-import { quantity } from "../../Quantity.ts";
+import { torquePreload } from "../../torquePreload.ts";
 
-export const mainPreload = quantity({
+export const mainPreload = torquePreload({
   id: "mainPreload",
   name: "Preload of one main fastener",
   symbol: "F_vm",
-  unit: "kN",
-  decimals: 1,
   system: "main-caps",
-  meaning:
-    "Clamp force of one fastener that the final torque gives with the friction entered. Friction takes most of the torque, so a figure for another lubricant is a figure for another joint.",
-  inputs: {
-    T_f: "mainFastener.torque",
-    P: "mainFastener.threadPitch",
-    d: "mainFastener.threadDiameter",
-    mu_t: "mainFastener.threadFriction",
-    mu_h: "mainFastener.headFriction",
-    D_k: "mainFastener.headFrictionDiameter",
-  },
-  formula: "T_f / (P / (2 * pi) + mu_t * (d - 3 * sqrt(3) / 8 * P) / (2 * cos(pi / 6)) + mu_h * D_k / 2)",
-  compute: ({ T_f, P, d, mu_t, mu_h, D_k }) =>
-    preloadFromTorque({
-      torque: T_f,
-      pitch: P,
-      pitchDiameter: threadGeometry({ majorDiameter: d, pitch: P }).pitchDiameter,
-      threadFriction: mu_t,
-      headFriction: mu_h,
-      headFrictionDiameter: D_k,
-    }),
-  shape: "monotone",
-  valid:
-    "tightened by torque; threads of the 60° profile, metric or unified; friction as measured for the lubricant used. The maker’s tightening data outrank it",
-  sources: [{ id: "vdi-2230" }],
-  examples: [
-    {
-      given: { T_f: "115 N m", P: "1.25 mm", d: "11 mm", mu_t: "0.11", mu_h: "0.11", D_k: "15.5 mm" },
-      expect: "67.7 kN",
-    },
-  ],
+  part: "mainFastener",
 });
