@@ -5,7 +5,7 @@ import { install, root, tool, total } from "./steps.mjs";
 const results = `${root}.cache/test-results`;
 install();
 mkdirSync(results, { recursive: true });
-tool("lint and format", ["biome", "check", "."]);
+tool("lint and format", ["biome", "check", "--error-on-warnings", "."]);
 tool("build and check types", ["turbo", "run", "build", "typecheck", "--output-logs=errors-only"]);
 tool("tests", [
   "vitest",

@@ -104,8 +104,7 @@ test("every rule and quantity has its page, with the evaluator's own numbers", a
   for (const path of fields.keys()) expect(fieldPage, path).toContain(path);
 });
 
-test("search finds a rule", async ({ page, isMobile }) => {
-  test.skip(isMobile, "the same index");
+test("search finds a rule", async ({ page }) => {
   await page.goto("/");
   await page.locator("site-search button").first().click();
   await page.locator("dialog input").fill("support rail");

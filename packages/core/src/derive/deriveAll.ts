@@ -1,31 +1,15 @@
-import type { DimensionValue, FieldValue, OutlineVertex } from "../read/FieldValue.ts";
-import { fieldLabel, fields } from "../read/fieldCatalog.ts";
+import type { FieldValue, OutlineVertex } from "../read/FieldValue.ts";
+import { fieldLabel } from "../read/fieldCatalog.ts";
 import { formatNumber } from "../units/formatNumber.ts";
 import type { Derivation } from "./Derivation.ts";
+import { describeContradiction } from "./describeContradiction.ts";
 import type { Quantity } from "./Quantity.ts";
+import { type Catalog, type Overrides, rootsOf } from "./rootsOf.ts";
 import { searchBand, type Tolerance } from "./searchBand.ts";
 
 type Values = ReadonlyMap<string, FieldValue>;
-type Catalog = ReadonlyMap<string, Quantity>;
 
-/** Values handed in from outside (examples of rules) in place of computed ones. */
-export type Overrides = ReadonlyMap<string, DimensionValue>;
-
-/** Everything that one quantity rests on, down to fields, each once. */
-function rootsOf(
-  id: string,
-  catalog: Catalog,
-  overrides: Overrides,
-  into = new Set<string>(),
-): ReadonlySet<string> {
-  if (overrides.has(id) || fields.has(id.replace(/\.place$/, ""))) return into.add(id);
-  const quantity = catalog.get(id);
-  if (quantity === undefined) throw new Error(`no field or quantity is called "${id}"`);
-  for (const group of [quantity.inputs, quantity.choices, quantity.outlines]) {
-    for (const path of Object.values(group)) rootsOf(path, catalog, overrides, into);
-  }
-  return into;
-}
+export type { Overrides };
 
 class Deriver {
   readonly results = new Map<string, Derivation>();
@@ -109,17 +93,14 @@ class Deriver {
     return result;
   }
 
-  /** Says which values do not go together, in the words and units of the build. */
-  private contradiction(quantity: Quantity, detail: string): string {
-    const shown = Object.values(quantity.inputs).flatMap((path) => {
-      const value = this.value(path);
-      if (value?.kind === "dimension") return [`${fieldLabel(path)} ${value.text}`];
-      const derived = this.results.get(path);
-      const other = this.catalog.get(path);
-      if (other === undefined || derived?.state !== "value") return [];
-      return [`${other.name} ${formatNumber(derived.nominal, other.unit, { decimals: other.decimals })}`];
-    });
-    return `${quantity.name} cannot be worked out, since these values do not go together: ${shown.join("; ")} (in SI units: ${detail})`;
+  /** A direct input as text for people, with its name. */
+  private shown(path: string): string | undefined {
+    const value = this.value(path);
+    if (value?.kind === "dimension") return `${fieldLabel(path)} ${value.text}`;
+    const derived = this.results.get(path);
+    const other = this.catalog.get(path);
+    if (other === undefined || derived?.state !== "value") return undefined;
+    return `${other.name} ${formatNumber(derived.nominal, other.unit, { decimals: other.decimals })}`;
   }
 
   derive(id: string): Derivation {
@@ -155,7 +136,7 @@ class Deriver {
         return {
           state: "impossible",
           id,
-          reason: this.contradiction(quantity, error.message),
+          reason: describeContradiction(quantity, error.message, (path) => this.shown(path)),
           from: roots.sort(),
         };
       throw error;

@@ -9,10 +9,12 @@ import type { Verdict } from "../judge/Verdict.ts";
 import type { Build } from "../read/Build.ts";
 import type { Stage } from "../read/buildSchema.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
-import { fieldLabel, fields } from "../read/fieldCatalog.ts";
+import { fields } from "../read/fieldCatalog.ts";
 import { hashBuild } from "./hashBuild.ts";
 import { printBand, printDerivation, printField } from "./printValue.ts";
-import type { Report, ReportField, ReportQuantity, ReportSummary, ReportVerdict } from "./Report.ts";
+import type { Report, ReportSummary, ReportVerdict } from "./Report.ts";
+import { reportFields } from "./reportFields.ts";
+import { reportQuantity } from "./reportQuantity.ts";
 
 /** Everything that an evaluation found. */
 export interface Evaluated {
@@ -103,32 +105,6 @@ function verdictOf(verdict: Verdict, rule: CompiledRule, evaluated: Evaluated): 
   };
 }
 
-function quantityOf(derivation: Derivation): ReportQuantity {
-  const { id, name, symbol, unit, decimals, formula, method } = quantities.get(derivation.id)!;
-  const head = { id, name, symbol, unit, decimals, formula: formula ?? method ?? "" };
-  switch (derivation.state) {
-    case "value": {
-      const { state, nominal, low, high, inputs, assumed } = derivation;
-      const spread = derivation.spread.map(({ path, share }) => ({ path, share }));
-      return { ...head, state, nominal, low, high, inputs, spread, assumed };
-    }
-    case "missing":
-      return { ...head, state: "missing", missing: derivation.missing };
-    case "impossible":
-      return { ...head, state: "impossible", reason: derivation.reason };
-  }
-}
-
-function fieldsOf(values: ReadonlyMap<string, FieldValue>): readonly ReportField[] {
-  return [...values].flatMap(([path, value]): ReportField[] => {
-    if (value.kind === "text") return [];
-    const head = { path, label: fieldLabel(path), text: printField(value), provenance: value.provenance };
-    if (value.kind !== "dimension") return [head];
-    const { unit, nominal, low, high, toleranceFrom } = value;
-    return [{ ...head, unit, nominal, low, high, toleranceFrom }];
-  });
-}
-
 function summaryOf(verdicts: readonly ReportVerdict[]): ReportSummary {
   const count = (word: string) => verdicts.filter((one) => one.verdict === word).length;
   const stops = verdicts.filter((one) => one.weight === "stop" && ASKING.has(one.verdict)).length;
@@ -165,8 +141,8 @@ export function makeReport(evaluated: Evaluated): Report {
     stage,
     summary: summaryOf(verdicts),
     verdicts,
-    quantities: [...derivations.values()].map(quantityOf).sort((a, b) => (a.id < b.id ? -1 : 1)),
-    fields: fieldsOf(values),
+    quantities: [...derivations.values()].map(reportQuantity).sort((a, b) => (a.id < b.id ? -1 : 1)),
+    fields: reportFields(values),
     assumptions,
   };
 }
