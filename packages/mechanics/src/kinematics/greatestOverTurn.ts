@@ -35,14 +35,30 @@ export function greatestBetween(
   return value(middle) > value(at) ? { at: middle, value: value(middle) } : { at, value: value(at) };
 }
 
+/** One degree: fine enough for neighbouring peaks of orders up to the ninetieth. */
+const TURN_CELLS = 360;
+
 /**
- * Greatest value of a smooth periodic function over one turn of the crankshaft.
+ * Greatest value of a smooth periodic function over one turn of the crankshaft. Every peak of the grid is refined:
+ * peaks of nearly one height are usual in engines, and the grid may rank them wrongly.
  * @param value the function of the crank angle [rad], period 2 pi
- * @returns the greatest value and the crank angle [rad] where it lies, from 0 up to 2 pi
+ * @returns the greatest value and the crank angle [rad] where it lies, from 0 up to 2 pi; the first found where
+ *   several are equal
  */
 export function greatestOverTurn(value: (angle: number) => number): { angle: number; value: number } {
-  // Half a cell either side of the turn, so that a maximum at 0 is not cut in two.
-  const margin = Math.PI / STEPS;
-  const found = greatestBetween(value, -margin, 2 * Math.PI - margin);
-  return { angle: found.at < 0 ? found.at + 2 * Math.PI : found.at, value: found.value };
+  const turn = 2 * Math.PI;
+  const step = turn / TURN_CELLS;
+  const grid = Array.from({ length: TURN_CELLS }, (_, i) => value(i * step));
+  let best = { value: grid[0]!, angle: 0 };
+  grid.forEach((here, i) => {
+    const [before, after] = [grid.at(i - 1)!, grid[(i + 1) % TURN_CELLS]!];
+    if (here < before || here < after) return;
+    // Where the value does not change there is nothing to refine.
+    const flat = 2 * here - before - after <= 1e-13 * Math.abs(here);
+    const peak = flat
+      ? { at: i * step, value: here }
+      : greatestBetween(value, (i - 1) * step, (i + 1) * step, 4);
+    if (peak.value > best.value) best = { value: peak.value, angle: (peak.at + turn) % turn };
+  });
+  return best;
 }

@@ -1,0 +1,49 @@
+import { finite, requireAll } from "../check/requireAll.ts";
+
+/** A straight line from a to b in a plane [m]. */
+export interface Segment {
+  readonly ax: number;
+  readonly ay: number;
+  readonly bx: number;
+  readonly by: number;
+}
+
+/** Distance of a point from a segment [m]. */
+function pointDistance(x: number, y: number, { ax, ay, bx, by }: Segment): number {
+  const [dx, dy] = [bx - ax, by - ay];
+  const square = dx * dx + dy * dy;
+  const along = square === 0 ? 0 : ((x - ax) * dx + (y - ay) * dy) / square;
+  const t = Math.min(1, Math.max(0, along));
+  return Math.hypot(x - ax - t * dx, y - ay - t * dy);
+}
+
+/** Distance of a point from the line through a segment [m], + on its left. */
+function sideOf(x: number, y: number, { ax, ay, bx, by }: Segment): number {
+  return ((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / Math.hypot(bx - ax, by - ay);
+}
+
+/**
+ * Distance between two segments of a plane; where they cross, less than zero by the shortest move that parts
+ * them.
+ * @param first one segment [m]
+ * @param second the other [m]
+ * @returns distance [m], - when they cross
+ * @throws RangeError when a coordinate is not finite
+ *
+ * Source: plane geometry.
+ */
+export function segmentDistance(first: Segment, second: Segment): number {
+  requireAll(finite, { ...first });
+  requireAll(finite, { ...second });
+  const offSecond = [sideOf(first.ax, first.ay, second), sideOf(first.bx, first.by, second)] as const;
+  const offFirst = [sideOf(second.ax, second.ay, first), sideOf(second.bx, second.by, first)] as const;
+  if (offSecond[0] * offSecond[1] < 0 && offFirst[0] * offFirst[1] < 0) {
+    return -Math.min(...[...offSecond, ...offFirst].map(Math.abs));
+  }
+  return Math.min(
+    pointDistance(first.ax, first.ay, second),
+    pointDistance(first.bx, first.by, second),
+    pointDistance(second.ax, second.ay, first),
+    pointDistance(second.bx, second.by, first),
+  );
+}

@@ -1,0 +1,27 @@
+import { notNegative, positive, requireAll } from "../check/requireAll.ts";
+
+/** A valve spring, or nested springs taken together. */
+export interface ValveSpring {
+  /** force with the valve shut [N], >= 0 */
+  readonly seatForce: number;
+  /** rate [N/m], > 0 */
+  readonly springRate: number;
+}
+
+/**
+ * Force of a valve spring of constant rate: F = F_s + k L. Conical and beehive springs grow stiffer as coils
+ * close: take their measured force instead.
+ * @param input.seatForce F_s [N], >= 0
+ * @param input.springRate k [N/m], > 0
+ * @param input.lift at the valve L [m], >= 0
+ * @returns force [N]
+ * @throws RangeError when a value is out of range
+ *
+ * Source: definition of the spring rate.
+ */
+export function springForce(input: ValveSpring & { readonly lift: number }): number {
+  const { seatForce, springRate, lift } = input;
+  requireAll(notNegative, { seatForce, lift });
+  requireAll(positive, { springRate });
+  return seatForce + springRate * lift;
+}
