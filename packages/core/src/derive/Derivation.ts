@@ -36,8 +36,6 @@ export interface ImpossibleValue {
   readonly state: "impossible";
   readonly id: string;
   readonly reason: string;
-  /** Paths of the fields that it rests on. */
-  readonly from: readonly string[];
 }
 
 export type Derivation = DerivedValue | MissingValue | ImpossibleValue;

@@ -3,6 +3,7 @@ import { fieldLabel } from "../read/fieldCatalog.ts";
 import { formatNumber } from "../units/formatNumber.ts";
 import type { Derivation } from "./Derivation.ts";
 import { describeContradiction } from "./describeContradiction.ts";
+import { isAssumed } from "./isAssumed.ts";
 import type { Quantity } from "./Quantity.ts";
 import { type Catalog, type Overrides, rootsOf } from "./rootsOf.ts";
 import { searchBand, type Tolerance } from "./searchBand.ts";
@@ -137,15 +138,10 @@ class Deriver {
           state: "impossible",
           id,
           reason: describeContradiction(quantity, error.message, (path) => this.shown(path)),
-          from: roots.sort(),
         };
       throw error;
     }
   }
-}
-
-function isAssumed(value: FieldValue | undefined): boolean {
-  return value !== undefined && value.kind !== "text" && value.provenance === "assumed";
 }
 
 /**

@@ -55,7 +55,6 @@ export interface TextSpec extends CommonSpec {
 
 export interface OutlineSpec extends CommonSpec {
   readonly kind: "outline";
-  readonly tolerance: string;
 }
 
 export type FieldSpec = DimensionSpec | ChoiceSpec | CountSpec | TextSpec | OutlineSpec;

@@ -2,14 +2,13 @@ import { z } from "zod";
 import { describeSyntax } from "../units/parseDimension.ts";
 import { buildSchema, parts } from "./buildSchema.ts";
 import { type FieldSpec, fieldSpecs } from "./FieldSpec.ts";
+import { syntaxOf } from "./syntaxOf.ts";
 
 function note(spec: FieldSpec): string {
   if (spec.kind !== "dimension") return spec.help;
-  const words = spec.places ?? (spec.signs === undefined ? undefined : Object.keys(spec.signs));
-  const syntax = describeSyntax(words === undefined ? { unit: spec.unit } : { unit: spec.unit, words });
   const fallback =
     spec.assumed === undefined ? "" : ` When left out: ${spec.assumed.value} (${spec.assumed.because}).`;
-  return `${spec.help} Write ${syntax}.${fallback}`;
+  return `${spec.help} Write ${describeSyntax(syntaxOf(spec))}.${fallback}`;
 }
 
 /**

@@ -1,7 +1,5 @@
+import { FORBIDDEN_KEYS, MAX_DEPTH } from "./dataLimits.ts";
 import { InputError } from "./Problem.ts";
-
-const FORBIDDEN = new Set(["__proto__", "constructor", "prototype"]);
-const MAX_DEPTH = 24;
 
 /**
  * Refuses data that no build file could hold: keys that reach into object prototypes, cycles, deep nesting.
@@ -16,7 +14,7 @@ export function checkPlainData(data: unknown, file: string, path: readonly strin
   };
   if (path.length > MAX_DEPTH) refuse("deeply nested or circular data", `at most ${MAX_DEPTH} levels`);
   for (const [key, value] of Object.entries(data)) {
-    if (FORBIDDEN.has(key)) refuse(`the key "${key}"`, "the name of a field");
+    if (FORBIDDEN_KEYS.has(key)) refuse(`the key "${key}"`, "the name of a field");
     checkPlainData(value, file, [...path, key]);
   }
 }

@@ -1,10 +1,12 @@
 import type { z } from "zod";
 import { describeSyntax } from "../units/parseDimension.ts";
 import { parts, topFields } from "./buildSchema.ts";
+import { describeCount } from "./describeCount.ts";
 import { type FieldSpec, provenances } from "./FieldSpec.ts";
 import { fields } from "./fieldCatalog.ts";
 import { nearestWord } from "./nearestWord.ts";
 import type { Problem } from "./Problem.ts";
+import { syntaxOf } from "./syntaxOf.ts";
 
 type Issue = z.core.$ZodIssue;
 type Description = Pick<Problem, "field" | "found" | "expected" | "didYouMean"> & {
@@ -23,14 +25,12 @@ function show(value: unknown): string {
 
 function expectedOf(spec: FieldSpec): string {
   switch (spec.kind) {
-    case "dimension": {
-      const words = spec.places ?? (spec.signs === undefined ? undefined : Object.keys(spec.signs));
-      return describeSyntax(words === undefined ? { unit: spec.unit } : { unit: spec.unit, words });
-    }
+    case "dimension":
+      return describeSyntax(syntaxOf(spec));
     case "choice":
       return `one of ${Object.keys(spec.options).join(", ")}`;
     case "count":
-      return `a whole number from ${spec.least} to ${spec.most}`;
+      return describeCount(spec);
     case "outline":
       return "a list of at least 3 points, each with along and across";
     case "text":

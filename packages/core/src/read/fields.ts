@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { DimensionError } from "../units/parseDimension.ts";
+import { describeCount } from "./describeCount.ts";
 import {
   type ChoiceSpec,
   type CountSpec,
@@ -73,12 +74,11 @@ export function choice(spec: Omit<ChoiceSpec, "kind">) {
 
 /** A whole number that is counted, not measured. */
 export function count(spec: Omit<CountSpec, "kind">) {
-  const expected = `a whole number from ${spec.least} to ${spec.most}`;
   const schema = z.union([z.string(), z.number()]).transform((raw, ctx): ReadField => {
     const text = String(raw).trim();
     const value = Number(text);
     if (!/^\d+$/.test(text) || value < spec.least || value > spec.most)
-      return refuse(ctx, `"${text}"`, expected);
+      return refuse(ctx, "not such a count", describeCount(spec));
     return {
       value: {
         kind: "dimension",

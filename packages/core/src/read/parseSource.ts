@@ -10,13 +10,11 @@ import {
   parseDocument,
   visit,
 } from "yaml";
+import { FORBIDDEN_KEYS, MAX_DEPTH } from "./dataLimits.ts";
 import { InputError, type Problem } from "./Problem.ts";
 
 /** Longest text that is read. Build and rule files are a few kilobytes; this bounds time and memory. */
 export const MAX_SOURCE_LENGTH = 512 * 1024;
-
-/** Deepest nesting that is read: a build file has four levels. */
-const MAX_DEPTH = 24;
 
 const MAX_ALIASES = 32;
 
@@ -27,8 +25,6 @@ export interface Source {
   /** Line and column (from 1) of the value at a path, or of the key itself. */
   locate(path: readonly PropertyKey[], key?: boolean): { line: number; column: number } | undefined;
 }
-
-const FORBIDDEN = new Set(["__proto__", "constructor", "prototype"]);
 
 function depthOf(text: string): number {
   let depth = 0;
@@ -62,7 +58,7 @@ function structureProblems(
     },
     Pair: (_, pair) => {
       const key = pair.key;
-      if (isScalar(key) && FORBIDDEN.has(String(key.value))) {
+      if (isScalar(key) && FORBIDDEN_KEYS.has(String(key.value))) {
         problems.push({
           file,
           ...place(key),

@@ -8,6 +8,7 @@ import {
 } from "../units/parseDimension.ts";
 import type { DimensionSpec, Provenance } from "./FieldSpec.ts";
 import type { DimensionValue } from "./FieldValue.ts";
+import { syntaxOf } from "./syntaxOf.ts";
 
 /** The object form of a dimension, with what only a measurement can tell. */
 export interface DimensionDetail {
@@ -21,11 +22,6 @@ export interface DimensionDetail {
 export interface ReadDimension {
   readonly value: DimensionValue;
   readonly place: string | undefined;
-}
-
-function syntaxOf(spec: DimensionSpec): DimensionSyntax {
-  const words = spec.places ?? (spec.signs === undefined ? undefined : Object.keys(spec.signs));
-  return words === undefined ? { unit: spec.unit } : { unit: spec.unit, words, wordRequired: true };
 }
 
 /** Zero needs no word to say which way it points. */

@@ -1,6 +1,6 @@
-import { sources } from "@trialfit/rules";
-import { fieldLabel } from "../read/fieldCatalog.ts";
 import { describeComparison } from "./describeComparison.ts";
+import { nameFields } from "./nameFields.ts";
+import { nameSource } from "./nameSource.ts";
 import type { ReportVerdict } from "./Report.ts";
 import type { DocumentItem, DocumentLine, Tone } from "./ReportDocument.ts";
 
@@ -11,10 +11,6 @@ const TONES: Readonly<Record<ReportVerdict["verdict"], Tone>> = {
   unknown: "doubt",
   "not-applicable": "faint",
 };
-
-function names(paths: readonly string[]): string {
-  return paths.map((path) => `${fieldLabel(path)} [${path}]`).join("; ");
-}
 
 /** What a rule compared, a line each. */
 export function requirements(verdict: ReportVerdict): readonly DocumentLine[] {
@@ -28,12 +24,6 @@ export function requirements(verdict: ReportVerdict): readonly DocumentLine[] {
 /** How much of a finding is shown: all of it, or its numbers and what to do. */
 export type Detail = "full" | "brief";
 
-function sourcesOf(verdict: ReportVerdict): string {
-  return verdict.sources
-    .map(({ id, where }) => `${sources[id]?.title ?? id}${where === undefined ? "" : `, ${where}`}`)
-    .join("; ");
-}
-
 function grounds(verdict: ReportVerdict): readonly DocumentLine[] {
   const standings = [...new Set(Object.values(verdict.standing))];
   return [
@@ -43,13 +33,13 @@ function grounds(verdict: ReportVerdict): readonly DocumentLine[] {
       : [
           {
             label: "rests on",
-            text: `values not measured, but assumed or estimated: ${names(verdict.assumed)}`,
+            text: `values not measured, but assumed or estimated: ${nameFields(verdict.assumed)}`,
           },
         ]),
     ...(standings.length === 0
       ? []
       : [{ label: "limit by", text: standings.join(", "), tone: "faint" as const }]),
-    { label: "source", text: sourcesOf(verdict), tone: "faint" },
+    { label: "source", text: verdict.sources.map(nameSource).join("; "), tone: "faint" },
   ];
 }
 
@@ -62,9 +52,9 @@ function unsettled(verdict: ReportVerdict): readonly DocumentLine[] {
       text: `${side} at the nominal values; the tolerances reach across the limit`,
     });
     if (verdict.settleBy.length > 0)
-      lines.push({ label: "measure", text: names(verdict.settleBy.slice(0, 4)) });
+      lines.push({ label: "measure", text: nameFields(verdict.settleBy.slice(0, 4)) });
   }
-  if (verdict.missing.length > 0) lines.push({ label: "needs", text: names(verdict.missing) });
+  if (verdict.missing.length > 0) lines.push({ label: "needs", text: nameFields(verdict.missing) });
   return [...lines, ...verdict.reasons.map((text) => ({ label: "cannot be", text }))];
 }
 

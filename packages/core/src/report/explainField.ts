@@ -1,19 +1,17 @@
 import { ruleFiles } from "@trialfit/rules";
 import { quantities } from "../derive/generated/quantities.ts";
+import { describeCount } from "../read/describeCount.ts";
 import type { FieldSpec } from "../read/FieldSpec.ts";
 import { type Field, fieldLabel } from "../read/fieldCatalog.ts";
+import { syntaxOf } from "../read/syntaxOf.ts";
 import { describeSyntax } from "../units/parseDimension.ts";
 import type { DocumentLine, ReportDocument } from "./ReportDocument.ts";
 
 function syntaxLines(spec: FieldSpec): readonly DocumentLine[] {
   switch (spec.kind) {
-    case "dimension": {
-      const words = spec.places ?? (spec.signs === undefined ? undefined : Object.keys(spec.signs));
+    case "dimension":
       return [
-        {
-          label: "write",
-          text: describeSyntax(words === undefined ? { unit: spec.unit } : { unit: spec.unit, words }),
-        },
+        { label: "write", text: describeSyntax(syntaxOf(spec)) },
         { label: "range", text: `${spec.range[0]} to ${spec.range[1]}` },
         ...(spec.tolerance === undefined
           ? []
@@ -27,14 +25,13 @@ function syntaxLines(spec: FieldSpec): readonly DocumentLine[] {
               },
             ]),
       ];
-    }
     case "choice":
       return Object.entries(spec.options).map(([word, meaning]) => ({
         label: "write",
         text: `${word}: ${meaning}`,
       }));
     case "count":
-      return [{ label: "write", text: `a whole number from ${spec.least} to ${spec.most}` }];
+      return [{ label: "write", text: describeCount(spec) }];
     default:
       return [];
   }

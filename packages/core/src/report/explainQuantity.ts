@@ -1,8 +1,9 @@
-import { sources } from "@trialfit/rules";
 import { quantities } from "../derive/generated/quantities.ts";
 import type { Quantity } from "../derive/Quantity.ts";
 import { fieldLabel, fields } from "../read/fieldCatalog.ts";
 import { formatNumber } from "../units/formatNumber.ts";
+import { nameFields } from "./nameFields.ts";
+import { nameSource } from "./nameSource.ts";
 import { printBand } from "./printValue.ts";
 import type { Report, ReportQuantity } from "./Report.ts";
 import type { DocumentItem, DocumentLine, ReportDocument } from "./ReportDocument.ts";
@@ -36,7 +37,7 @@ function workedItem(worked: ReportQuantity, build: string): DocumentItem {
       lines: [
         {
           label: "unknown",
-          text: `needs ${(worked.missing ?? []).map((path) => `${fieldLabel(path)} [${path}]`).join("; ")}`,
+          text: `needs ${nameFields(worked.missing ?? [])}`,
         },
       ],
     };
@@ -75,10 +76,7 @@ export function explainQuantity(quantity: Quantity, report?: Report): ReportDocu
     },
     ...inputLines(quantity, worked),
     { label: "valid", text: quantity.valid },
-    ...quantity.sources.map(({ id, where }) => ({
-      label: "source",
-      text: `${sources[id]?.title ?? id}${where === undefined ? "" : `, ${where}`}`,
-    })),
+    ...quantity.sources.map((source) => ({ label: "source", text: nameSource(source) })),
   ];
   return {
     title: `${quantity.name} (${quantity.symbol}, ${quantity.unit === "1" ? "a plain number" : quantity.unit})`,

@@ -4,6 +4,7 @@ import { templatePieces } from "../judge/templateNames.ts";
 import { describeCondition } from "./describeCondition.ts";
 import { describeFinding } from "./describeFinding.ts";
 import { DISCLAIMER } from "./describeReport.ts";
+import { nameSource } from "./nameSource.ts";
 import type { Report } from "./Report.ts";
 import type { DocumentItem, DocumentLine, DocumentSection, ReportDocument } from "./ReportDocument.ts";
 
@@ -32,10 +33,9 @@ function limitItem([name, limit]: [string, NonNullable<RuleFile["limits"]>[strin
 }
 
 function sourceLines(file: RuleFile): readonly DocumentLine[] {
-  return file.sources.map(({ id, where }) => {
-    const source = sources[id];
-    const by = source?.by === undefined ? "" : `${source.by}, `;
-    return { label: "source", text: `${by}${source?.title ?? id}${where === undefined ? "" : `, ${where}`}` };
+  return file.sources.map((source) => {
+    const by = sources[source.id]?.by;
+    return { label: "source", text: `${by === undefined ? "" : `${by}, `}${nameSource(source)}` };
   });
 }
 

@@ -1,6 +1,7 @@
 import type { Derivation } from "../derive/Derivation.ts";
 import { quantities } from "../derive/generated/quantities.ts";
 import { version } from "../derive/generated/version.ts";
+import { isAssumed } from "../derive/isAssumed.ts";
 import type { CompiledRule } from "../judge/CompiledRule.ts";
 import { decideLimit } from "../judge/decide.ts";
 import { lookupOf } from "../judge/lookupOf.ts";
@@ -60,20 +61,13 @@ function settleBy(verdict: Verdict, { derivations, values }: Evaluated): readonl
     .map(([path]) => path);
 }
 
-function assumedOf(
-  rule: CompiledRule,
-  verdict: Verdict,
-  { derivations, values }: Evaluated,
-): readonly string[] {
-  const named = new Set(verdict.comparisons.map((comparison) => comparison.fact));
-  const paths = rule.facts
-    .filter((fact) => named.has(fact))
-    .flatMap((fact) => {
-      const derivation = derivations.get(fact);
-      if (derivation?.state === "value") return derivation.assumed;
-      const value = values.get(fact);
-      return value !== undefined && value.kind !== "text" && value.provenance === "assumed" ? [fact] : [];
-    });
+/** Fields that the compared values rest on without having been measured or published. */
+function assumedOf(verdict: Verdict, { derivations, values }: Evaluated): readonly string[] {
+  const paths = verdict.comparisons.flatMap(({ fact }) => {
+    const derivation = derivations.get(fact);
+    if (derivation?.state === "value") return derivation.assumed;
+    return isAssumed(values.get(fact)) ? [fact] : [];
+  });
   return [...new Set(paths)].sort();
 }
 
@@ -96,7 +90,7 @@ function verdictOf(verdict: Verdict, rule: CompiledRule, evaluated: Evaluated): 
     comparisons: verdict.comparisons,
     missing: verdict.missing,
     reasons: verdict.reasons,
-    assumed: assumedOf(rule, verdict, evaluated),
+    assumed: assumedOf(verdict, evaluated),
     settleBy: verdict.verdict === "open" ? settleBy(verdict, evaluated) : [],
     standing: Object.fromEntries(
       Object.entries(file.limits ?? {}).map(([name, limit]) => [name, limit.standing]),

@@ -64,7 +64,6 @@ export const connectingRod = part(
     }),
     bigEndOutline: outline({
       label: "Outline of the big end",
-      tolerance: "0.2",
       help: "Half the outline of the big end, cap, bolt heads and lower beam in side view, from the middle of the cap past the bolt heads to the beam. A list of points, each { along: 24 mm towards cap, across: 37.5 mm }, with cornerRadius for a rounded corner or arcRadius for an arc from the point before; from a drawing or traced at full size.",
     }),
     outlineTolerance: dimension({
