@@ -9,10 +9,15 @@ export const systems = {
   pins: "Piston pins and small ends",
   rods: "Connecting rods and rod bolts",
   bearings: "Bearings",
+  lubrication: "Oil and lubrication",
   crankshaft: "Crankshaft",
+  balance: "Balance",
+  torsion: "Torsional vibration",
+  flywheel: "Flywheel and damper",
   "main-caps": "Block and main caps",
   fasteners: "Fasteners",
   head: "Cylinder head and gasket",
+  "valve-train": "Valves and valve train",
   charge: "Air, fuel and knock",
 } as const;
 

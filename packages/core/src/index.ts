@@ -1,7 +1,9 @@
 export type { Derivation, DerivedValue, Spread } from "./derive/Derivation.ts";
 export { quantities } from "./derive/generated/quantities.ts";
 export { version } from "./derive/generated/version.ts";
-export type { Quantity, QuantityExample, SourceReference } from "./derive/Quantity.ts";
+export { pathsOf } from "./derive/groupsOf.ts";
+export type { Quantity, QuantityExample, Route, SourceReference } from "./derive/Quantity.ts";
+export { outlineVertices } from "./derive/rodSweep.ts";
 export { type EvaluateOptions, evaluate } from "./evaluate.ts";
 export type { CompiledRule } from "./judge/CompiledRule.ts";
 export { compileRule, RuleError } from "./judge/compileRule.ts";
@@ -12,9 +14,12 @@ export { type Comparison, type TraceBand, type VerdictWord, verdictWords } from 
 export type { Build } from "./read/Build.ts";
 export { buildJsonSchema } from "./read/buildJsonSchema.ts";
 export { BUILD_FORMAT, parts, type Stage, stages } from "./read/buildSchema.ts";
+export { cellNumber } from "./read/cellNumber.ts";
+export { describeDefault } from "./read/describeDefault.ts";
+export { describeTable } from "./read/describeTable.ts";
 export type { FieldSpec, PartSpec } from "./read/FieldSpec.ts";
 export { type Provenance, provenances } from "./read/FieldSpec.ts";
-export type { DimensionValue, FieldValue, OutlineVertex } from "./read/FieldValue.ts";
+export type { DimensionValue, FieldValue, TableRow } from "./read/FieldValue.ts";
 export { type Field, fieldLabel, fields } from "./read/fieldCatalog.ts";
 export { nearestWord } from "./read/nearestWord.ts";
 export { formatProblem, InputError, type Problem } from "./read/Problem.ts";

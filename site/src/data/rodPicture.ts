@@ -7,6 +7,7 @@ import {
   rodFrame,
   rodPointInBlock,
 } from "@trialfit/mechanics";
+import { outlineVertices } from "trialfit";
 import type { DemoBuild } from "./demoBuilds.ts";
 
 const MILLIMETRE = 1e3;
@@ -42,15 +43,14 @@ export function rodPicture({ build, report }: DemoBuild): RodPicture | undefined
   };
   const derived = (id: string) => report.quantities.find((one) => one.id === id)?.nominal ?? Number.NaN;
   const half = build.values.get("connectingRod.bigEndOutline");
-  if (half?.kind !== "outline") return undefined;
+  if (half?.kind !== "table") return undefined;
 
   const rodLength = size("connectingRod.length");
   const throwRadius = derived("throwRadius");
   const crank = { throwRadius, rodLength, pinLineOffset: derived("pinLineOffset") };
   const frame = rodFrame(crank, derived("rodToCylinderAngle"));
-  const vertices = half.vertices.map(({ along, across, ...corner }) => ({ u: along, v: across, ...corner }));
   const place = ({ x, y }: BlockPoint): BlockPoint => ({ x: x * MILLIMETRE, y: -y * MILLIMETRE });
-  const outline = outlineCurves(buildOutline(vertices)).flatMap((curve) =>
+  const outline = outlineCurves(buildOutline(outlineVertices(half.rows))).flatMap((curve) =>
     Array.from({ length: STEPS }, (_, step) => {
       const t = step / STEPS;
       return place(rodPointInBlock(frame, { u: curveU(curve, t), v: curveV(curve, t) }));

@@ -1,4 +1,4 @@
-import type { CompiledRule, Quantity } from "trialfit";
+import { type CompiledRule, pathsOf, type Quantity } from "trialfit";
 import { quantityList, rules } from "./catalog.ts";
 
 /** Rules that read or print this fact. */
@@ -8,9 +8,7 @@ export function rulesUsing(fact: string): readonly CompiledRule[] {
 
 /** Quantities that are computed from this field or quantity. */
 export function quantitiesFrom(name: string): readonly Quantity[] {
-  return quantityList.filter(({ inputs, choices, outlines }) =>
-    [inputs, choices, outlines].some((names) => Object.values(names).includes(name)),
-  );
+  return quantityList.filter((quantity) => pathsOf(quantity).includes(name));
 }
 
 /** Rules nearest to this one: those that read the same facts first, then those about the same parts. */

@@ -21,6 +21,8 @@ export interface DerivedValue {
   readonly spread: readonly Spread[];
   /** Paths of fields that rest on a documented default. */
   readonly assumed: readonly string[];
+  /** What the ways taken to it take for granted, in words. */
+  readonly takenFor: readonly string[];
 }
 
 /** A quantity whose inputs are missing. */

@@ -1,5 +1,5 @@
 import type { System } from "@trialfit/rules";
-import type { OutlineVertex } from "../read/FieldValue.ts";
+import type { TableRow } from "../read/FieldValue.ts";
 
 /** A named source of a formula: an id of `rules/sources.yaml`, and where in it. */
 export interface SourceReference {
@@ -15,13 +15,21 @@ export interface QuantityExample {
   readonly from?: SourceReference;
 }
 
+/** One of several ways to the same value, by what is known. */
+export interface Route {
+  /** Names of inputs, choices and tables that only this way needs. */
+  readonly needs: readonly string[];
+  /** What this way takes for granted; the report says so. */
+  readonly assumes?: string;
+}
+
 type Names<T> = Readonly<Record<keyof T & string, string>>;
 
 /**
  * One derived value. Everything that says what it is stands here and nowhere else: labels, units, pages,
  * formula, and what the evaluator computes.
  */
-export interface QuantityDeclaration<N extends Names<N>, C extends Names<C>, O extends Names<O>> {
+export interface QuantityDeclaration<N extends Names<N>, C extends Names<C>, T extends Names<T>> {
   /** Also its name in rules. */
   readonly id: string;
   readonly name: string;
@@ -38,8 +46,13 @@ export interface QuantityDeclaration<N extends Names<N>, C extends Names<C>, O e
   readonly inputs: N;
   /** Words that the computation needs: name → field path. */
   readonly choices?: C;
-  /** Outlines: name → field path. */
-  readonly outlines?: O;
+  /** Tables: name → field path. */
+  readonly tables?: T;
+  /**
+   * Ways to the value, the surest first: the first whose needs are all there is taken, and what the others need
+   * is not asked for and not there in `compute`. Inputs that no way names are always needed.
+   */
+  readonly routes?: readonly [Route, Route, ...Route[]];
   /**
    * The formula over the input names, `pi` and constants in SI, in ordinary algebra. A property test holds it
    * to `compute`, and its units must balance. Absent where no closed formula exists: then `method` says how.
@@ -51,7 +64,9 @@ export interface QuantityDeclaration<N extends Names<N>, C extends Names<C>, O e
   readonly compute: (
     numbers: Readonly<Record<keyof N & string, number>>,
     words: Readonly<Record<keyof C & string, string>>,
-    outlines: Readonly<Record<keyof O & string, readonly OutlineVertex[]>>,
+    tables: Readonly<Record<keyof T & string, readonly TableRow[]>>,
+    /** Number of the way taken, from 0. */
+    route: number,
   ) => number;
   /**
    * `monotone`: over any tolerance the extremes lie at ends of inputs. `guarded`: they may lie inside, so inner
@@ -79,13 +94,15 @@ export interface Quantity {
   readonly meaning: string;
   readonly inputs: Readonly<Record<string, string>>;
   readonly choices: Readonly<Record<string, string>>;
-  readonly outlines: Readonly<Record<string, string>>;
+  readonly tables: Readonly<Record<string, string>>;
+  readonly routes: readonly Route[];
   readonly formula: string | undefined;
   readonly method: string | undefined;
   readonly compute: (
     numbers: Readonly<Record<string, number>>,
     words: Readonly<Record<string, string>>,
-    outlines: Readonly<Record<string, readonly OutlineVertex[]>>,
+    tables: Readonly<Record<string, readonly TableRow[]>>,
+    route: number,
   ) => number;
   readonly shape: "monotone" | "guarded";
   readonly valid: string;
@@ -97,20 +114,24 @@ export interface Quantity {
 
 /**
  * Declares a quantity. The input names are checked by the compiler; everything else by the catalog's checks.
- * @throws Error when it has neither formula nor method.
+ * @throws Error when it has neither formula nor method, or one formula for several ways.
  */
 export function quantity<
   const N extends Names<N>,
   const C extends Names<C> = Record<never, string>,
-  const O extends Names<O> = Record<never, string>,
->(declaration: QuantityDeclaration<N, C, O>): Quantity {
+  const T extends Names<T> = Record<never, string>,
+>(declaration: QuantityDeclaration<N, C, T>): Quantity {
   if ((declaration.formula === undefined) === (declaration.method === undefined)) {
     throw new Error(`${declaration.id}: give either a formula or a method`);
+  }
+  if (declaration.routes !== undefined && declaration.formula !== undefined) {
+    throw new Error(`${declaration.id}: several ways need a method, not a formula`);
   }
   return {
     ...declaration,
     choices: declaration.choices ?? {},
-    outlines: declaration.outlines ?? {},
+    tables: declaration.tables ?? {},
+    routes: declaration.routes ?? [],
     formula: declaration.formula,
     method: declaration.method,
     display: declaration.display ?? false,

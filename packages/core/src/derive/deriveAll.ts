@@ -1,11 +1,11 @@
-import type { FieldValue, OutlineVertex } from "../read/FieldValue.ts";
+import type { FieldValue, TableRow } from "../read/FieldValue.ts";
 import { fieldLabel } from "../read/fieldCatalog.ts";
 import { formatNumber } from "../units/formatNumber.ts";
 import type { Derivation } from "./Derivation.ts";
 import { describeContradiction } from "./describeContradiction.ts";
 import { isAssumed } from "./isAssumed.ts";
 import type { Quantity } from "./Quantity.ts";
-import { type Catalog, type Overrides, rootsOf } from "./rootsOf.ts";
+import { type Catalog, type Overrides, RootFinder } from "./rootsOf.ts";
 import { searchBand, type Tolerance } from "./searchBand.ts";
 
 type Values = ReadonlyMap<string, FieldValue>;
@@ -17,7 +17,7 @@ class Deriver {
   /** Values by what they rest on, of quantities whose computation is a search of its own. */
   private readonly searched = new Map<string, number>();
   private readonly nominals = new Map<string, number>();
-  private readonly roots = new Map<string, ReadonlySet<string>>();
+  private readonly finder: RootFinder;
   private readonly values: Values;
   private readonly catalog: Catalog;
   private readonly overrides: Overrides;
@@ -26,19 +26,15 @@ class Deriver {
     this.values = values;
     this.catalog = catalog;
     this.overrides = overrides;
+    this.finder = new RootFinder(
+      catalog,
+      (path) => this.value(path) !== undefined,
+      (id) => overrides.has(id),
+    );
   }
 
   private value(path: string): FieldValue | undefined {
     return this.overrides.get(path) ?? this.values.get(path);
-  }
-
-  private rootsOf(id: string): ReadonlySet<string> {
-    let roots = this.roots.get(id);
-    if (roots === undefined) {
-      roots = rootsOf(id, this.catalog, this.overrides);
-      this.roots.set(id, roots);
-    }
-    return roots;
   }
 
   /** The value of a field or quantity with some fields moved; what does not rest on them is computed once. */
@@ -47,7 +43,7 @@ class Deriver {
     if (direct !== undefined) return direct;
     const field = this.value(id);
     if (field?.kind === "dimension") return field.nominal;
-    const touched = moved.size > 0 && [...moved.keys()].some((path) => this.rootsOf(id).has(path));
+    const touched = moved.size > 0 && [...moved.keys()].some((path) => this.finder.rootsOf(id).has(path));
     if (!touched) {
       const known = this.nominals.get(id);
       if (known !== undefined) return known;
@@ -61,7 +57,7 @@ class Deriver {
 
   /** Computes a searching quantity once for each set of values that it rests on. */
   private search(quantity: Quantity, moved: ReadonlyMap<string, number>): number {
-    const roots = this.rootsOf(quantity.id);
+    const roots = this.finder.rootsOf(quantity.id);
     const key = JSON.stringify([quantity.id, [...moved].filter(([path]) => roots.has(path))]);
     let result = this.searched.get(key);
     if (result === undefined) {
@@ -73,22 +69,26 @@ class Deriver {
 
   private inputsOf(quantity: Quantity, moved: ReadonlyMap<string, number>): Record<string, number> {
     return Object.fromEntries(
-      Object.entries(quantity.inputs).map(([name, path]) => [name, this.at(path, moved)]),
+      Object.entries(this.finder.routeOf(quantity.id).inputs).map(([name, path]) => [
+        name,
+        this.at(path, moved),
+      ]),
     );
   }
 
   private compute(quantity: Quantity, moved: ReadonlyMap<string, number>): number {
+    const route = this.finder.routeOf(quantity.id);
     const words: Record<string, string> = {};
-    for (const [name, path] of Object.entries(quantity.choices)) {
+    for (const [name, path] of Object.entries(route.choices)) {
       const value = this.value(path);
       if (value?.kind === "choice") words[name] = value.value;
     }
-    const outlines: Record<string, readonly OutlineVertex[]> = {};
-    for (const [name, path] of Object.entries(quantity.outlines)) {
+    const tables: Record<string, readonly TableRow[]> = {};
+    for (const [name, path] of Object.entries(route.tables)) {
       const value = this.value(path);
-      if (value?.kind === "outline") outlines[name] = value.vertices;
+      if (value?.kind === "table") tables[name] = value.rows;
     }
-    const result = quantity.compute(this.inputsOf(quantity, moved), words, outlines);
+    const result = quantity.compute(this.inputsOf(quantity, moved), words, tables, route.index);
     if (!Number.isFinite(result))
       throw new RangeError(`${quantity.name.toLowerCase()} has no finite value for these inputs`);
     return result;
@@ -104,6 +104,14 @@ class Deriver {
     return `${other.name} ${formatNumber(derived.nominal, other.unit, { decimals: other.decimals })}`;
   }
 
+  /** What the ways taken down to the fields take for granted. */
+  private takenFor(id: string): readonly string[] {
+    if (!this.catalog.has(id) || this.overrides.has(id)) return [];
+    const { inputs, assumes } = this.finder.routeOf(id);
+    const below = Object.values(inputs).flatMap((path) => this.takenFor(path));
+    return [...new Set(assumes === undefined ? below : [assumes, ...below])];
+  }
+
   derive(id: string): Derivation {
     const known = this.results.get(id);
     if (known !== undefined) return known;
@@ -114,8 +122,8 @@ class Deriver {
 
   private deriveNew(id: string): Derivation {
     const quantity = this.catalog.get(id)!;
-    const roots = [...this.rootsOf(id)];
-    const missing = roots.filter((path) => this.value(path) === undefined).sort();
+    const roots = [...this.finder.rootsOf(id)];
+    const missing = this.finder.lacking(id);
     if (missing.length > 0) return { state: "missing", id, missing };
     const tolerances = (quantity.nominalOnly ? [] : roots).flatMap((path): Tolerance[] => {
       const value = this.value(path);
@@ -130,7 +138,8 @@ class Deriver {
         quantity.shape === "guarded",
       );
       const assumed = roots.filter((path) => isAssumed(this.value(path))).sort();
-      return { state: "value", id, nominal, ...band, inputs: this.inputsOf(quantity, new Map()), assumed };
+      const inputs = this.inputsOf(quantity, new Map());
+      return { state: "value", id, nominal, ...band, inputs, assumed, takenFor: this.takenFor(id) };
     } catch (error) {
       // Running out of stack is a RangeError too, but a defect of ours, not of the inputs.
       if (error instanceof RangeError && !/call stack/i.test(error.message))

@@ -1,6 +1,7 @@
 import { fields } from "../read/fieldCatalog.ts";
 import { findUnit } from "../units/findUnit.ts";
 import { parseDimension } from "../units/parseDimension.ts";
+import { groupsOf, pathsOf } from "./groupsOf.ts";
 import type { Quantity } from "./Quantity.ts";
 import { type Catalog, computeOr, draws, givenOf, inputSpec } from "./quantityDraws.test-support.ts";
 
@@ -21,8 +22,6 @@ export function over(
   return { checked, faults };
 }
 
-const pathsOf = (one: Quantity) =>
-  [one.inputs, one.choices, one.outlines].flatMap((group) => Object.values(group));
 const kindOf = (path: string) => fields.get(path)?.spec.kind;
 const isChoice = (path: string): boolean => {
   const spec = fields.get(path.replace(/\.place$/, ""))?.spec;
@@ -43,8 +42,10 @@ export function checkGraph(catalog: Catalog): Findings {
     for (const path of Object.values(one.inputs))
       if (inputSpec(path, catalog) === undefined) fault(`no number ${path}`);
     for (const path of Object.values(one.choices)) if (!isChoice(path)) fault(`no choice ${path}`);
-    for (const path of Object.values(one.outlines))
-      if (kindOf(path) !== "outline") fault(`no outline ${path}`);
+    for (const path of Object.values(one.tables)) if (kindOf(path) !== "table") fault(`no table ${path}`);
+    const names = new Set(groupsOf(one).flatMap((group) => Object.keys(group)));
+    for (const name of one.routes.flatMap((route) => route.needs))
+      if (!names.has(name)) fault(`a way needs ${name}, which is no input`);
     if (reaches(one.id, one.id)) fault("rests on itself");
     return pathsOf(one).length;
   });
@@ -63,7 +64,7 @@ export function checkSources(catalog: Catalog, listed: ReadonlySet<string>): Fin
 export function checkExamples(catalog: Catalog): Findings {
   return over(catalog, (one, fault) => {
     for (const example of one.examples) {
-      const { numbers, words, outlines } = givenOf(one, example, catalog);
+      const { numbers, words, tables, route } = givenOf(one, example, catalog);
       const wanted = parseDimension(example.expect, { unit: one.unit });
       const [, decimals = ""] = /^-?\d+\.?(\d*)/.exec(example.expect)!;
       const places = decimals.length;
@@ -72,7 +73,7 @@ export function checkExamples(catalog: Catalog): Findings {
       const step = parseDimension(`${(0.5 * 10 ** -places).toFixed(places + 1)} ${wanted.unit.symbol}`, {
         unit: one.unit,
       });
-      const found = one.compute(numbers, words, outlines);
+      const found = one.compute(numbers, words, tables, route);
       if (!(Math.abs(found - wanted.nominal) <= step.nominal * (1 + 1e-9)))
         fault(`${example.expect}, found ${found}`);
     }
@@ -104,12 +105,12 @@ export function checkShapes(catalog: Catalog): Findings {
     if (one.shape === "guarded") return 0;
     for (const path of Object.values(one.inputs))
       if (catalog.get(path)?.shape === "guarded") fault(`rests on ${path}`);
-    const words = givenOf(one, one.examples[0]!, catalog).words;
+    const others = givenOf(one, one.examples[0]!, catalog);
     let checked = 0;
     for (const numbers of draws(one, catalog, 60)) {
       for (const [name, value] of Object.entries(numbers)) {
         const [low, middle, high] = [0.9, 1, 1.1].map((share) =>
-          computeOr(one, { ...numbers, [name]: share * value }, words),
+          computeOr(one, { ...numbers, [name]: share * value }, others),
         );
         if (low === undefined || middle === undefined || high === undefined) continue;
         const slack = 1e-9 * Math.max(Math.abs(low), Math.abs(high), Math.abs(middle));

@@ -67,7 +67,13 @@ describe("the checks themselves", () => {
       broken({ choices: { m: "block.bore.place" } }),
       /no choice/,
     ],
-    ["a number for an outline", "graph", broken({ outlines: { o: "block.bore" } }), /no outline/],
+    ["a number for a table", "graph", broken({ tables: { o: "block.bore" } }), /no table/],
+    [
+      "a way that needs what is no input",
+      "graph",
+      broken({ routes: [{ needs: ["B"] }, { needs: ["D"] }] }),
+      /needs D, which is no input/,
+    ],
     ["a quantity of itself", "graph", broken({ inputs: { B: "halfBore" } }), /rests on itself/],
     [
       "a ring of two",

@@ -1,9 +1,10 @@
 import fc from "fast-check";
-import type { OutlineVertex } from "../read/FieldValue.ts";
+import type { TableRow } from "../read/FieldValue.ts";
 import { fields } from "../read/fieldCatalog.ts";
-import { readOutline } from "../read/readOutline.ts";
+import { readDimension } from "../read/readDimension.ts";
 import { parseDimension } from "../units/parseDimension.ts";
 import type { Quantity, QuantityExample } from "./Quantity.ts";
+import { routeAt, type TakenRoute } from "./routeOf.ts";
 
 export type Catalog = ReadonlyMap<string, Quantity>;
 export type Numbers = Readonly<Record<string, number>>;
@@ -28,29 +29,47 @@ export function inputSpec(path: string, catalog: Catalog): InputSpec | undefined
   return { symbol: spec.symbol, unit: spec.unit, range: [low!, high!], counted: false };
 }
 
-/** An outline as examples write it: `33 mm towards cap, 14 mm; …`. */
-function outlineOf(text: string): readonly OutlineVertex[] {
-  return text.split(";").map((vertex) => {
-    const [along = "", across = ""] = vertex.split(",").map((part) => part.trim());
-    return readOutline({ along, across });
-  });
+/** A table as examples write it, rows by semicolon and cells by comma: `33 mm towards cap, 14 mm; …`. */
+function tableOf(text: string, path: string): readonly TableRow[] {
+  const spec = fields.get(path)?.spec;
+  if (spec?.kind !== "table") throw new Error(`${path} is no table`);
+  const columns = Object.entries(spec.columns);
+  return text.split(";").map((row) =>
+    Object.fromEntries(
+      row.split(",").map((cell, index) => {
+        const [name, column] = columns[index]!;
+        const value =
+          column.kind === "dimension"
+            ? readDimension(cell.trim(), column, "data-sheet").value.nominal
+            : cell.trim();
+        return [name, column.kind === "count" ? Number(value) : value];
+      }),
+    ),
+  );
 }
 
 /** Everything that an example gives, read. @throws Error when something is missing, unknown, or not of its kind. */
 export function givenOf(quantity: Quantity, { given }: QuantityExample, catalog: Catalog) {
-  const groups = [quantity.inputs, quantity.choices, quantity.outlines];
-  const wanted = groups.flatMap((group) => Object.keys(group)).sort();
-  if (Object.keys(given).sort().join() !== wanted.join())
-    throw new Error(`gives other names than ${wanted.join()}`);
+  const ways = quantity.routes.length === 0 ? [0] : quantity.routes.keys();
+  const names = Object.keys(given).sort().join();
+  const routes = [...ways].map((index) => routeAt(quantity, index));
+  const wantedBy = ({ inputs, choices, tables }: TakenRoute) =>
+    [inputs, choices, tables]
+      .flatMap((group) => Object.keys(group))
+      .sort()
+      .join();
+  const route = routes.find((one) => wantedBy(one) === names);
+  if (route === undefined) throw new Error(`gives other names than ${routes.map(wantedBy).join(" or ")}`);
   const read = <T>(group: Readonly<Record<string, string>>, one: (text: string, path: string) => T) =>
     Object.fromEntries(Object.entries(group).map(([name, path]) => [name, one(given[name]!, path)]));
   return {
     numbers: read(
-      quantity.inputs,
+      route.inputs,
       (text, path) => parseDimension(text, { unit: inputSpec(path, catalog)!.unit }).nominal,
     ),
-    words: read(quantity.choices, (text) => text),
-    outlines: read(quantity.outlines, outlineOf),
+    words: read(route.choices, (text) => text),
+    tables: read(route.tables, tableOf),
+    route: route.index,
   };
 }
 
@@ -73,21 +92,24 @@ export function draws(quantity: Quantity, catalog: Catalog, count: number): read
       name,
       drawsOf(
         inputSpec(path, catalog)!,
-        given.map((numbers) => numbers[name]!),
+        given.flatMap((numbers) => numbers[name] ?? []),
       ),
     ]),
   );
   return fc.sample(fc.record(record), { numRuns: count, seed: 20 }) as Numbers[];
 }
 
+/** What a quantity takes beside numbers. */
+export type Others = Pick<ReturnType<typeof givenOf>, "words" | "tables" | "route">;
+
 /** The result, or undefined where the inputs cannot be. */
 export function computeOr(
   quantity: Quantity,
   numbers: Numbers,
-  words: Readonly<Record<string, string>> = {},
+  { words, tables, route }: Others = { words: {}, tables: {}, route: 0 },
 ): number | undefined {
   try {
-    const result = quantity.compute(numbers, words, {});
+    const result = quantity.compute(numbers, words, tables, route);
     return Number.isFinite(result) ? result : undefined;
   } catch (error) {
     if (error instanceof RangeError) return undefined;

@@ -1,5 +1,6 @@
-import { buildOutline, type RodToCylinder } from "@trialfit/mechanics";
-import type { OutlineVertex } from "../read/FieldValue.ts";
+import { buildOutline, type OutlineVertex, type RodToCylinder } from "@trialfit/mechanics";
+import { cellNumber } from "../read/cellNumber.ts";
+import type { TableRow } from "../read/FieldValue.ts";
 
 /** What every sweep of the rod against its cylinder needs: input name → where it comes from. */
 export const rodSweepInputs = {
@@ -13,15 +14,27 @@ export const rodSweepInputs = {
   z_0: "connectingRod.planeOffset",
 } as const;
 
+/** The rows of an outline as mechanics takes them. */
+export function outlineVertices(rows: readonly TableRow[]): readonly OutlineVertex[] {
+  const radius = (row: TableRow, column: "cornerRadius" | "arcRadius") =>
+    row[column] === undefined ? {} : { [column]: cellNumber(row, column) };
+  return rows.map((row) => ({
+    u: cellNumber(row, "along"),
+    v: cellNumber(row, "across"),
+    ...radius(row, "cornerRadius"),
+    ...radius(row, "arcRadius"),
+  }));
+}
+
 /** The rod and its cylinder as mechanics takes them, without a notch. Lengths in metres. */
 export function rodSweep(
   numbers: Readonly<Record<keyof typeof rodSweepInputs, number>>,
-  outline: readonly OutlineVertex[],
+  outline: readonly TableRow[],
 ): RodToCylinder {
   const { r, l, e, B, e_c, y_b, w, z_0 } = numbers;
   return {
     crank: { throwRadius: r, rodLength: l, pinLineOffset: e },
-    outline: buildOutline(outline.map(({ along, across, ...radii }) => ({ u: along, v: across, ...radii }))),
+    outline: buildOutline(outlineVertices(outline)),
     bore: B,
     cylinderAxisOffset: e_c,
     cylinderBottomHeight: y_b,

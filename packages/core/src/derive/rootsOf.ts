@@ -1,6 +1,7 @@
 import type { DimensionValue } from "../read/FieldValue.ts";
 import { fields } from "../read/fieldCatalog.ts";
 import type { Quantity } from "./Quantity.ts";
+import { routeOf, type TakenRoute } from "./routeOf.ts";
 
 /** Every quantity by id. */
 export type Catalog = ReadonlyMap<string, Quantity>;
@@ -8,18 +9,55 @@ export type Catalog = ReadonlyMap<string, Quantity>;
 /** Values handed in from outside (examples of rules) in place of computed ones. */
 export type Overrides = ReadonlyMap<string, DimensionValue>;
 
-/** Everything that one quantity rests on, down to fields, each once. */
-export function rootsOf(
-  id: string,
-  catalog: Catalog,
-  overrides: Overrides,
-  into = new Set<string>(),
-): ReadonlySet<string> {
-  if (overrides.has(id) || fields.has(id.replace(/\.place$/, ""))) return into.add(id);
-  const quantity = catalog.get(id);
-  if (quantity === undefined) throw new Error(`no field or quantity is called "${id}"`);
-  for (const group of [quantity.inputs, quantity.choices, quantity.outlines]) {
-    for (const path of Object.values(group)) rootsOf(path, catalog, overrides, into);
+/** What the quantities of one build rest on, down to fields, by the ways that its values allow. */
+export class RootFinder {
+  private readonly found = new Map<string, ReadonlySet<string>>();
+  private readonly routes = new Map<string, TakenRoute>();
+  private readonly catalog: Catalog;
+  private readonly given: (path: string) => boolean;
+  private readonly overridden: (id: string) => boolean;
+
+  /**
+   * @param given whether the build has a value for a field
+   * @param overridden whether a quantity's value is handed in from outside
+   */
+  constructor(catalog: Catalog, given: (path: string) => boolean, overridden: (id: string) => boolean) {
+    this.catalog = catalog;
+    this.given = given;
+    this.overridden = overridden;
   }
-  return into;
+
+  /** Every field under a field or quantity, each once. @throws Error when there is neither of that name. */
+  rootsOf(id: string): ReadonlySet<string> {
+    let roots = this.found.get(id);
+    if (roots === undefined) {
+      roots = this.find(id);
+      this.found.set(id, roots);
+    }
+    return roots;
+  }
+
+  private find(id: string): ReadonlySet<string> {
+    if (this.overridden(id) || fields.has(id.replace(/\.place$/, ""))) return new Set([id]);
+    const { inputs, choices, tables } = this.routeOf(id);
+    const paths = [inputs, choices, tables].flatMap((group) => Object.values(group));
+    return new Set(paths.flatMap((path) => [...this.rootsOf(path)]));
+  }
+
+  /** The way by which a quantity is computed. */
+  routeOf(id: string): TakenRoute {
+    let route = this.routes.get(id);
+    if (route === undefined) {
+      const quantity = this.catalog.get(id);
+      if (quantity === undefined) throw new Error(`no field or quantity is called "${id}"`);
+      route = routeOf(quantity, (path) => this.lacking(path).length);
+      this.routes.set(id, route);
+    }
+    return route;
+  }
+
+  /** Fields under a field or quantity that the build does not give. */
+  lacking(id: string): readonly string[] {
+    return [...this.rootsOf(id)].filter((path) => !this.given(path)).sort();
+  }
 }

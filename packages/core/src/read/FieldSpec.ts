@@ -4,14 +4,26 @@ import { z } from "zod";
 export const provenances = ["data-sheet", "measured", "assumed", "target"] as const;
 export type Provenance = (typeof provenances)[number];
 
-/** Taken when a build leaves the field out: always listed in the report as assumed. */
-export interface FieldDefault {
+/** A value taken for a field that a build leaves out, and why. */
+export interface AssumedValue {
   /** A dimension with its tolerance, wide enough for what the trade would find; a choice; or a count. */
   readonly value: string;
   readonly because: string;
+}
+
+interface DefaultTerms {
   /** Fields whose presence shows that this one was forgotten, not left out: then there is no default. */
   readonly unless?: readonly string[];
 }
+
+/** Taken when a build leaves the field out: always listed in the report as assumed. */
+export type FieldDefault =
+  | (AssumedValue & DefaultTerms)
+  | (DefaultTerms & {
+      /** Path of a choice field: the value follows its word, and there is none for a word that is not listed. */
+      readonly byChoice: string;
+      readonly values: Readonly<Record<string, AssumedValue>>;
+    });
 
 interface CommonSpec {
   readonly label: string;
@@ -53,11 +65,23 @@ export interface TextSpec extends CommonSpec {
   readonly kind: "text";
 }
 
-export interface OutlineSpec extends CommonSpec {
-  readonly kind: "outline";
+/** What one column of a table holds. */
+export type ColumnSpec = DimensionSpec | ChoiceSpec | CountSpec;
+
+/** A list of rows with the same columns: an outline, a lift curve, the throws of a crankshaft. */
+export interface TableSpec extends CommonSpec {
+  readonly kind: "table";
+  readonly columns: Readonly<Record<string, ColumnSpec>>;
+  /** Columns that a row may leave out. */
+  readonly optional: readonly string[];
+  /** Least and most number of rows. */
+  readonly least: number;
+  readonly most: number;
+  /** A row as it is written in the build file. */
+  readonly row: string;
 }
 
-export type FieldSpec = DimensionSpec | ChoiceSpec | CountSpec | TextSpec | OutlineSpec;
+export type FieldSpec = ColumnSpec | TextSpec | TableSpec;
 
 /** The spec of every field schema, so that schemas, labels, help and documents come from one declaration. */
 export const fieldSpecs = z.registry<FieldSpec>();

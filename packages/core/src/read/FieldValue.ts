@@ -27,21 +27,14 @@ export interface TextValue {
   readonly value: string;
 }
 
-/** One vertex of a half outline, in the rod's own frame, in metres. */
-export interface OutlineVertex {
-  /** Along the rod from the big-end centre, positive towards the piston pin. */
-  readonly along: number;
-  /** Across the rod from its axis, never negative. */
-  readonly across: number;
-  readonly cornerRadius?: number;
-  readonly arcRadius?: number;
-}
+/** One row of a table: numbers in SI and words by column. A column that was left out is not there. */
+export type TableRow = Readonly<Record<string, number | string>>;
 
-export interface OutlineValue {
-  readonly kind: "outline";
-  readonly vertices: readonly OutlineVertex[];
+export interface TableValue {
+  readonly kind: "table";
+  readonly rows: readonly TableRow[];
   readonly provenance: Provenance;
   readonly text: string;
 }
 
-export type FieldValue = DimensionValue | ChoiceValue | TextValue | OutlineValue;
+export type FieldValue = DimensionValue | ChoiceValue | TextValue | TableValue;

@@ -1,13 +1,14 @@
 import { z } from "zod";
 import { describeSyntax } from "../units/parseDimension.ts";
 import { buildSchema, parts } from "./buildSchema.ts";
+import { describeDefault } from "./describeDefault.ts";
 import { type FieldSpec, fieldSpecs } from "./FieldSpec.ts";
 import { syntaxOf } from "./syntaxOf.ts";
 
 function note(spec: FieldSpec): string {
   if (spec.kind !== "dimension") return spec.help;
   const fallback =
-    spec.assumed === undefined ? "" : ` When left out: ${spec.assumed.value} (${spec.assumed.because}).`;
+    spec.assumed === undefined ? "" : ` When left out: ${describeDefault(spec.assumed).join("; ")}.`;
   return `${spec.help} Write ${describeSyntax(syntaxOf(spec))}.${fallback}`;
 }
 

@@ -1,6 +1,7 @@
 import { z } from "zod";
+import type { FieldSchema } from "./fieldSchema.ts";
 import { choice, text } from "./fields.ts";
-import type { FieldSchema, Part } from "./part.ts";
+import type { Part } from "./part.ts";
 import { mainBearing, rodBearing } from "./parts/bearings.ts";
 import { block } from "./parts/block.ts";
 import { fuel, induction } from "./parts/charge.ts";

@@ -2,6 +2,7 @@ import type { z } from "zod";
 import { describeSyntax } from "../units/parseDimension.ts";
 import { parts, topFields } from "./buildSchema.ts";
 import { describeCount } from "./describeCount.ts";
+import { describeTable } from "./describeTable.ts";
 import { type FieldSpec, provenances } from "./FieldSpec.ts";
 import { fields } from "./fieldCatalog.ts";
 import { nearestWord } from "./nearestWord.ts";
@@ -31,8 +32,8 @@ function expectedOf(spec: FieldSpec): string {
       return `one of ${Object.keys(spec.options).join(", ")}`;
     case "count":
       return describeCount(spec);
-    case "outline":
-      return "a list of at least 3 points, each with along and across";
+    case "table":
+      return describeTable(spec);
     case "text":
       return "a text";
   }
@@ -40,7 +41,7 @@ function expectedOf(spec: FieldSpec): string {
 
 /** What belongs inside the longer form of a field. */
 function expectedDetail(spec: FieldSpec, key: string): string {
-  if (spec.kind === "outline") return "points such as { along: 24 mm towards cap, across: 37.5 mm }";
+  if (spec.kind === "table") return `rows such as ${spec.row}`;
   if (key === "provenance") return `one of ${provenances.join(", ")}`;
   return `a text${spec.kind === "dimension" ? `; for the value ${expectedOf(spec)}` : ""}`;
 }
@@ -50,9 +51,18 @@ function knownKeys(path: readonly PropertyKey[]): readonly string[] {
     return ["trialfit", "name", ...Object.keys(topFields), ...parts.map((part) => part.spec.key)];
   const part = parts.find((one) => one.spec.key === String(path[0]));
   if (path.length === 1 && part !== undefined) return Object.keys(part.fields);
-  const spec = fields.get(path.slice(0, 2).join("."))?.spec;
-  if (spec?.kind === "outline") return ["along", "across", "cornerRadius", "arcRadius"];
+  const { spec } = specAt(path);
+  if (spec?.kind === "table") return Object.keys(spec.columns);
   return ["value", "tolerance", "provenance", "instrument", "note"];
+}
+
+/** What stands at a path, and at which depth it begins: a field at the top, a field of a part, or a cell of a table. */
+function specAt(path: readonly PropertyKey[]): { spec: FieldSpec | undefined; depth: number } {
+  const top = fields.get(String(path[0]))?.spec;
+  if (top !== undefined) return { spec: top, depth: 1 };
+  const spec = fields.get(path.slice(0, 2).join("."))?.spec;
+  const cell = spec?.kind === "table" && path.length >= 4 ? spec.columns[String(path[3])] : undefined;
+  return cell === undefined ? { spec, depth: 2 } : { spec: cell, depth: 4 };
 }
 
 function valueAt(data: unknown, path: readonly PropertyKey[]): unknown {
@@ -102,14 +112,14 @@ export function describeIssue(issue: Issue, data: unknown): readonly Description
       return telling.flatMap((one) => describeIssue({ ...one, path: [...path, ...one.path] } as Issue, data));
     }
   }
-  const spec = fields.get(path.slice(0, 2).join("."))?.spec ?? fields.get(String(path[0]))?.spec;
+  const { spec, depth } = specAt(path);
   if (issue.code === "custom") {
     const expected = String(
       (issue.params as { expected?: unknown } | undefined)?.expected ?? "another value",
     );
     return [{ path, field, found: `${found}: ${issue.message}`, expected }];
   }
-  if (spec !== undefined && path.length <= 2) {
+  if (spec !== undefined && path.length <= depth) {
     const near =
       spec.kind === "choice" && typeof valueAt(data, path) === "string"
         ? nearestWord(valueAt(data, path) as string, Object.keys(spec.options))

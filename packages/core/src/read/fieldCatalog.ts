@@ -1,6 +1,6 @@
 import { parts, topFields } from "./buildSchema.ts";
 import { type FieldSpec, fieldSpecs, type PartSpec } from "./FieldSpec.ts";
-import type { FieldSchema } from "./part.ts";
+import type { FieldSchema } from "./fieldSchema.ts";
 
 /** One field of the build file: its path, what it is, and the part it belongs to. */
 export interface Field {

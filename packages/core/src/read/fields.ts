@@ -1,45 +1,14 @@
 import { z } from "zod";
-import { DimensionError } from "../units/parseDimension.ts";
 import { describeCount } from "./describeCount.ts";
 import {
   type ChoiceSpec,
   type CountSpec,
   type DimensionSpec,
-  type FieldSpec,
-  fieldSpecs,
-  type OutlineSpec,
   provenances,
   type TextSpec,
 } from "./FieldSpec.ts";
-import type { FieldValue } from "./FieldValue.ts";
+import { attempt, describeField, type ReadField, refuse } from "./fieldSchema.ts";
 import { type DimensionDetail, readDimension } from "./readDimension.ts";
-import { type OutlineEntry, readOutline, requireWholeOutline } from "./readOutline.ts";
-
-/** What a field schema yields: the value, and for a dimension with a place the word that came with it. */
-export interface ReadField {
-  readonly value: FieldValue;
-  readonly place?: string;
-}
-
-function describe<S extends z.ZodType>(schema: S, spec: FieldSpec): S {
-  fieldSpecs.add(schema, spec);
-  return schema;
-}
-
-/** Refuses through zod, keeping what was expected apart from what was found. */
-function refuse(ctx: z.RefinementCtx, found: string, expected: string): never {
-  ctx.addIssue({ code: "custom", message: found, params: { expected } });
-  return z.NEVER;
-}
-
-function attempt<T>(ctx: z.RefinementCtx, run: () => T): T {
-  try {
-    return run();
-  } catch (error) {
-    if (error instanceof DimensionError) return refuse(ctx, error.message, error.expected);
-    throw error;
-  }
-}
 
 const detailSchema = z.strictObject({
   value: z.union([z.string(), z.number()]),
@@ -60,7 +29,7 @@ export function dimension(
     const { value, place } = attempt(ctx, () => readDimension(entry, full, usual));
     return place === undefined ? { value } : { value, place };
   });
-  return describe(schema, full);
+  return describeField(schema, full);
 }
 
 /** One of a closed list of words. */
@@ -69,7 +38,7 @@ export function choice(spec: Omit<ChoiceSpec, "kind">) {
   const schema = z
     .enum(options)
     .transform((value): ReadField => ({ value: { kind: "choice", value, provenance: "data-sheet" } }));
-  return describe(schema, { kind: "choice", ...spec });
+  return describeField(schema, { kind: "choice", ...spec });
 }
 
 /** A whole number that is counted, not measured. */
@@ -92,7 +61,7 @@ export function count(spec: Omit<CountSpec, "kind">) {
       },
     };
   });
-  return describe(schema, { kind: "count", ...spec });
+  return describeField(schema, { kind: "count", ...spec });
 }
 
 /** Free text for people; no rule reads it. */
@@ -101,46 +70,5 @@ export function text(spec: Omit<TextSpec, "kind">) {
     .string()
     .max(4000)
     .transform((value): ReadField => ({ value: { kind: "text", value } }));
-  return describe(schema, { kind: "text", ...spec });
-}
-
-const outlineEntrySchema = z.strictObject({
-  along: z
-    .string()
-    .describe('Along the rod from the big-end centre: "24 mm towards cap" or "9 mm towards pin".'),
-  across: z.string().describe("Across the rod from its axis: 37.5 mm."),
-  cornerRadius: z.string().optional().describe("Radius of a rounded corner at this point."),
-  arcRadius: z
-    .string()
-    .optional()
-    .describe("Radius of an arc, bulging outwards, from the point before to this one."),
-});
-
-/** A half outline as a list of corners and arcs. */
-export function outline(spec: Omit<OutlineSpec, "kind">) {
-  const full: OutlineSpec = { kind: "outline", ...spec };
-  const schema = z
-    .array(outlineEntrySchema)
-    .min(3)
-    .max(200)
-    .transform((entries, ctx): ReadField => {
-      let broken = false;
-      const vertices = entries.map((entry, index) =>
-        attempt(
-          {
-            ...ctx,
-            addIssue: (issue: object) => {
-              broken = true;
-              ctx.addIssue({ ...issue, path: [index] } as never);
-            },
-          } as z.RefinementCtx,
-          () => readOutline(entry as OutlineEntry),
-        ),
-      );
-      if (!broken) attempt(ctx, () => requireWholeOutline(vertices));
-      return {
-        value: { kind: "outline", vertices, provenance: "data-sheet", text: `${entries.length} points` },
-      };
-    });
-  return describe(schema, full);
+  return describeField(schema, { kind: "text", ...spec });
 }

@@ -1,9 +1,6 @@
 import { z } from "zod";
 import type { PartSpec } from "./FieldSpec.ts";
-import type { ReadField } from "./fields.ts";
-
-/** A schema that reads one field. */
-export type FieldSchema = z.ZodType<ReadField>;
+import type { FieldSchema, ReadField } from "./fieldSchema.ts";
 
 /** One part: what it is, and a schema of its fields. Every field may be missing; none may be unknown. */
 export interface Part {

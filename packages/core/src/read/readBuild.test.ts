@@ -44,7 +44,7 @@ connectingRod:
     expect(build.values.get("piston.crownVolume")).toMatchObject({ nominal: -11.5e-6 });
     const rod = build.values.get("connectingRod.bigEndOutline");
     expect(rod).toMatchObject({
-      vertices: [{ along: -0.033, across: 0 }, { cornerRadius: 0.002 }, { along: 0.039 }],
+      rows: [{ along: -0.033, across: 0 }, { cornerRadius: 0.002 }, { along: 0.039 }],
     });
   });
   it("reads JSON the same way, with a plain number for a ratio", () => {
@@ -97,7 +97,7 @@ describe("what is refused, with place, found and expected", () => {
     [
       "inches for millimetres in an outline",
       "connectingRod: { bigEndOutline: [{ along: 33 mm towards cap, across: 0 mm }, { along: 0 mm, across: 38 in }, { along: 60 mm towards pin, across: 10 mm }] }",
-      { field: "connectingRod.bigEndOutline.1" },
+      { field: "connectingRod.bigEndOutline.1.across" },
     ],
     [
       "coordinates of another kind in an outline",
@@ -112,9 +112,19 @@ describe("what is refused, with place, found and expected", () => {
     ],
     ["transposed letters", "feul: { kind: petrol }", { didYouMean: "fuel" }],
     [
+      "tolerance in a table",
+      "connectingRod: { bigEndOutline: [{ along: 33 mm towards cap, across: 0 mm }, { along: 0 mm, across: 38 mm ± 0.5 }, { along: 60 mm towards pin, across: 10 mm }] }",
+      { field: "connectingRod.bigEndOutline.1.across", expected: "the value alone: 38 mm" },
+    ],
+    [
+      "column that the table does not have",
+      "connectingRod: { bigEndOutline: [{ along: 33 mm towards cap, across: 0 mm, radius: 2 mm }, { along: 0 mm, across: 38 mm }, { along: 60 mm towards pin, across: 10 mm }] }",
+      { field: "connectingRod.bigEndOutline.0.radius" },
+    ],
+    [
       "outline without a word",
       "connectingRod: { bigEndOutline: [{ along: 3 mm, across: 1 mm }, { along: 3 mm, across: 1 mm }, { along: 3 mm, across: 1 mm }] }",
-      { field: "connectingRod.bigEndOutline.0" },
+      { field: "connectingRod.bigEndOutline.0.along" },
     ],
   ])("%s", (_, body, expected) => {
     const problems = refused(body);

@@ -4,7 +4,7 @@ import { buildSchema } from "./buildSchema.ts";
 import { checkPlainData } from "./checkPlainData.ts";
 import { describeIssue } from "./describeIssue.ts";
 import type { FieldValue } from "./FieldValue.ts";
-import type { ReadField } from "./fields.ts";
+import type { ReadField } from "./fieldSchema.ts";
 import { InputError, type Problem } from "./Problem.ts";
 import { parseSource, type Source } from "./parseSource.ts";
 

@@ -33,6 +33,8 @@ export interface ReportQuantity {
   /** Share of each toleranced input in the spread, largest first. */
   readonly spread?: readonly { readonly path: string; readonly share: number }[];
   readonly assumed?: readonly string[];
+  /** What the way to it takes for granted, in words: a stand-in where nothing was measured. */
+  readonly takenFor?: readonly string[];
   readonly missing?: readonly string[];
   readonly reason?: string;
 }
@@ -57,6 +59,8 @@ export interface ReportVerdict {
   readonly reasons: readonly string[];
   /** Fields on whose documented default or stated assumption the verdict rests. */
   readonly assumed: readonly string[];
+  /** What the ways to the compared values take for granted, in words. */
+  readonly takenFor: readonly string[];
   /** For `open`: the inputs whose tolerance or assumption spreads it most, largest first. */
   readonly settleBy: readonly string[];
   readonly standing: Readonly<Record<string, string>>;

@@ -36,6 +36,7 @@ function grounds(verdict: ReportVerdict): readonly DocumentLine[] {
             text: `values not measured, but assumed or estimated: ${nameFields(verdict.assumed)}`,
           },
         ]),
+    ...verdict.takenFor.map((text) => ({ label: "rests on", text })),
     ...(standings.length === 0
       ? []
       : [{ label: "limit by", text: standings.join(", "), tone: "faint" as const }]),

@@ -1,6 +1,9 @@
 import { ruleFiles } from "@trialfit/rules";
 import { quantities } from "../derive/generated/quantities.ts";
+import { pathsOf } from "../derive/groupsOf.ts";
 import { describeCount } from "../read/describeCount.ts";
+import { describeDefault } from "../read/describeDefault.ts";
+import { describeTable } from "../read/describeTable.ts";
 import type { FieldSpec } from "../read/FieldSpec.ts";
 import { type Field, fieldLabel } from "../read/fieldCatalog.ts";
 import { syntaxOf } from "../read/syntaxOf.ts";
@@ -32,6 +35,16 @@ function syntaxLines(spec: FieldSpec): readonly DocumentLine[] {
       }));
     case "count":
       return [{ label: "write", text: describeCount(spec) }];
+    case "table":
+      return [
+        { label: "write", text: `${describeTable(spec)}, such as ${spec.row}` },
+        ...Object.entries(spec.columns).map(([name, column]) => ({
+          label: name,
+          text: `${column.help} ${syntaxLines(column)
+            .map(({ label, text }) => `${label} ${text}`)
+            .join("; ")}`,
+        })),
+      ];
     default:
       return [];
   }
@@ -40,11 +53,7 @@ function syntaxLines(spec: FieldSpec): readonly DocumentLine[] {
 /** Ids of quantities that rest on the field directly. */
 function readers(path: string): readonly string[] {
   return [...quantities.values()]
-    .filter((one) =>
-      [one.inputs, one.choices, one.outlines].some((group) =>
-        Object.values(group).some((input) => input === path || input === `${path}.place`),
-      ),
-    )
+    .filter((one) => pathsOf(one).some((input) => input === path || input === `${path}.place`))
     .map((one) => one.id);
 }
 
@@ -59,7 +68,7 @@ export function explainField({ path, spec }: Field): ReportDocument {
     ...syntaxLines(spec),
     ...(spec.assumed === undefined
       ? []
-      : [{ label: "left out", text: `${spec.assumed.value} is taken: ${spec.assumed.because}` }]),
+      : describeDefault(spec.assumed).map((text) => ({ label: "left out", text }))),
     ...(used.length === 0 ? [] : [{ label: "gives", text: used.join(", ") }]),
     ...(rules.length === 0 ? [] : [{ label: "rules", text: rules.join(", ") }]),
   ];

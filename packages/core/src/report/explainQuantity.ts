@@ -18,7 +18,7 @@ function nameOf(path: string): string {
 }
 
 function inputLines(quantity: Quantity, worked: ReportQuantity | undefined): readonly DocumentLine[] {
-  const others = [...Object.entries(quantity.choices), ...Object.entries(quantity.outlines)];
+  const others = [...Object.entries(quantity.choices), ...Object.entries(quantity.tables)];
   return [
     ...Object.entries(quantity.inputs).map(([symbol, path]) => {
       const value = worked?.inputs?.[symbol];
@@ -61,6 +61,7 @@ function workedItem(worked: ReportQuantity, build: string): DocumentItem {
       ...((worked.assumed ?? []).length === 0
         ? []
         : [{ label: "assumed", text: worked.assumed!.map(fieldLabel).join("; ") }]),
+      ...(worked.takenFor ?? []).map((text) => ({ label: "assumed", text })),
     ],
   };
 }

@@ -2,6 +2,7 @@ import type { Derivation } from "../derive/Derivation.ts";
 import { quantities } from "../derive/generated/quantities.ts";
 import { version } from "../derive/generated/version.ts";
 import { isAssumed } from "../derive/isAssumed.ts";
+import { reasonOfDefault } from "../derive/withDefaults.ts";
 import type { CompiledRule } from "../judge/CompiledRule.ts";
 import { decideLimit } from "../judge/decide.ts";
 import { lookupOf } from "../judge/lookupOf.ts";
@@ -10,7 +11,6 @@ import type { Verdict } from "../judge/Verdict.ts";
 import type { Build } from "../read/Build.ts";
 import type { Stage } from "../read/buildSchema.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
-import { fields } from "../read/fieldCatalog.ts";
 import { hashBuild } from "./hashBuild.ts";
 import { printBand, printDerivation, printField } from "./printValue.ts";
 import type { Report, ReportSummary, ReportVerdict } from "./Report.ts";
@@ -71,6 +71,15 @@ function assumedOf(verdict: Verdict, { derivations, values }: Evaluated): readon
   return [...new Set(paths)].sort();
 }
 
+/** What the ways to the compared values take for granted. */
+function takenFor(verdict: Verdict, { derivations }: Evaluated): readonly string[] {
+  const all = verdict.comparisons.flatMap(({ fact }) => {
+    const derivation = derivations.get(fact);
+    return derivation?.state === "value" ? derivation.takenFor : [];
+  });
+  return [...new Set(all)];
+}
+
 function verdictOf(verdict: Verdict, rule: CompiledRule, evaluated: Evaluated): ReportVerdict {
   const { file } = rule;
   const print = printer(rule, evaluated);
@@ -91,6 +100,7 @@ function verdictOf(verdict: Verdict, rule: CompiledRule, evaluated: Evaluated): 
     missing: verdict.missing,
     reasons: verdict.reasons,
     assumed: assumedOf(verdict, evaluated),
+    takenFor: takenFor(verdict, evaluated),
     settleBy: verdict.verdict === "open" ? settleBy(verdict, evaluated) : [],
     standing: Object.fromEntries(
       Object.entries(file.limits ?? {}).map(([name, limit]) => [name, limit.standing]),
@@ -118,10 +128,10 @@ export function makeReport(evaluated: Evaluated): Report {
   const { build, values, rules, derivations, stage } = evaluated;
   const verdicts = evaluated.verdicts.map((verdict, index) => verdictOf(verdict, rules[index]!, evaluated));
   const assumptions = [...values].flatMap(([path, value]) => {
-    const fallback = fields.get(path)?.spec.assumed;
-    return build.values.has(path) || fallback === undefined
+    const because = reasonOfDefault(path, values);
+    return build.values.has(path) || because === undefined
       ? []
-      : [{ path, text: printField(value), because: fallback.because }];
+      : [{ path, text: printField(value), because }];
   });
   return {
     format: "trialfit-report",

@@ -8,9 +8,9 @@ export function reportQuantity(derivation: Derivation): ReportQuantity {
   const head = { id, name, symbol, unit, decimals, formula: formula ?? method ?? "" };
   switch (derivation.state) {
     case "value": {
-      const { state, nominal, low, high, inputs, assumed } = derivation;
+      const { state, nominal, low, high, inputs, assumed, takenFor } = derivation;
       const spread = derivation.spread.map(({ path, share }) => ({ path, share }));
-      return { ...head, state, nominal, low, high, inputs, spread, assumed };
+      return { ...head, state, nominal, low, high, inputs, spread, assumed, takenFor };
     }
     case "missing":
       return { ...head, state: "missing", missing: derivation.missing };

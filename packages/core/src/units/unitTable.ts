@@ -136,6 +136,48 @@ export const unitTable: readonly Unit[] = [
     ],
     ["kgf m", "kgf*m", "9.80665", "kilogram-force metre"],
   ]),
+  ...rows(TORQUE, [
+    ["J", "", "1", "joule"],
+    ["kJ", "", "1000", "kilojoule"],
+  ]),
+  ...rows([2, 1, -2, 0, -1], [["N m/rad", "Nm/rad", "1", "newton metre per radian"]]),
+  ...rows(
+    [1, 0, 0, 0, -1],
+    [
+      ["m/rad", "", "1", "metre per radian"],
+      ["mm/rad", "", "0.001", "millimetre per radian"],
+    ],
+  ),
+  ...rows(
+    [1, 0, 0, 0, -2],
+    [
+      ["m/rad2", "", "1", "metre per radian squared"],
+      ["mm/rad2", "", "0.001", "millimetre per radian squared"],
+    ],
+  ),
+  ...rows(
+    [0, -1, 2, 0, 0],
+    [
+      ["mm/kN", "", "0.000001", "millimetre per kilonewton"],
+      ["m/N", "", "1", "metre per newton"],
+    ],
+  ),
+  ...rows(
+    [0, 0, -1, 0, 0],
+    [
+      ["Hz", "", "1", "hertz"],
+      ["1/s", "", "1", "per second"],
+    ],
+  ),
+  ...rows(
+    [-1, 1, -3, 0, 0],
+    [
+      ["W/m3", "", "1", "watt per cubic metre"],
+      ["kW/L", "", "1000000", "kilowatt per litre"],
+    ],
+  ),
+  ...rows([2, 1, -3, -1, 0], [["W/K", "", "1", "watt per kelvin"]]),
+  ...rows([0, 1, -3, -1, 0], [["W/(m2 K)", "W/m2/K", "1", "watt per square metre and kelvin"]]),
   ...rows(PRESSURE, [
     ["Pa", "", "1", "pascal"],
     ["kPa", "", "1000", "kilopascal"],
@@ -208,6 +250,7 @@ export const unitTable: readonly Unit[] = [
     [
       ["m3/s", "", "1", "cubic metre per second"],
       ["L/min", "l/min", "0.001/60", "litre per minute"],
+      ["cm3/min", "cc/min", "0.000001/60", "cubic centimetre per minute"],
       ["ft3/min", "", "0.028316846592/60", "cubic foot per minute"],
     ],
   ),

@@ -1,5 +1,14 @@
 import { choice, count, dimension } from "../fields.ts";
+import { expansionField, modulusField } from "../materialFields.ts";
 import { part } from "../part.ts";
+
+const materials = {
+  "grey-iron": "grey-iron",
+  "compacted-iron": "compacted-iron",
+  "ductile-iron": "ductile-iron",
+  "cast-aluminium": "cast-aluminium",
+  "billet-aluminium": "wrought-aluminium",
+} as const;
 
 /** The cylinder block and crankcase, as it will be after machining. */
 export const block = part(
@@ -172,5 +181,7 @@ export const block = part(
       tolerance: "0.3",
       help: "Radius round the crankshaft axis that is free of metal at the counterweights.",
     }),
+    expansion: expansionField("block.material", "b", materials),
+    modulus: modulusField("block.material", "b", materials),
   },
 );

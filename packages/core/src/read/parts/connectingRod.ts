@@ -1,5 +1,10 @@
-import { choice, dimension, outline } from "../fields.ts";
+import { choice, dimension } from "../fields.ts";
+import { expansionField, modulusField } from "../materialFields.ts";
 import { part } from "../part.ts";
+import { requireWholeOutline } from "../requireWholeOutline.ts";
+import { table } from "../tableField.ts";
+
+const materials = { steel: "steel", titanium: "titanium", aluminium: "wrought-aluminium" } as const;
 
 /** One connecting rod with its cap. */
 export const connectingRod = part(
@@ -62,8 +67,44 @@ export const connectingRod = part(
         because: "rods stand up to about 1 mm off the cylinder's middle (common practice)",
       },
     }),
-    bigEndOutline: outline({
+    bigEndOutline: table({
       label: "Outline of the big end",
+      least: 3,
+      most: 200,
+      row: "{ along: 24 mm towards cap, across: 37.5 mm }",
+      columns: {
+        along: dimension({
+          label: "Along",
+          symbol: "u",
+          unit: "mm",
+          range: ["-400 mm", "400 mm"],
+          signs: { "towards cap": -1, "towards pin": 1 },
+          help: "Along the rod from the big-end centre.",
+        }),
+        across: dimension({
+          label: "Across",
+          symbol: "v",
+          unit: "mm",
+          range: ["0 mm", "400 mm"],
+          help: "Across the rod from its axis.",
+        }),
+        cornerRadius: dimension({
+          label: "Corner radius",
+          symbol: "r_c",
+          unit: "mm",
+          range: ["0 mm", "400 mm"],
+          help: "Radius of a rounded corner at this point.",
+        }),
+        arcRadius: dimension({
+          label: "Arc radius",
+          symbol: "r_a",
+          unit: "mm",
+          range: ["0 mm", "400 mm"],
+          help: "Radius of an arc, bulging outwards, from the point before to this one.",
+        }),
+      },
+      optional: ["cornerRadius", "arcRadius"],
+      check: requireWholeOutline,
       help: "Half the outline of the big end, cap, bolt heads and lower beam in side view, from the middle of the cap past the bolt heads to the beam. A list of points, each { along: 24 mm towards cap, across: 37.5 mm }, with cornerRadius for a rounded corner or arcRadius for an arc from the point before; from a drawing or traced at full size.",
     }),
     outlineTolerance: dimension({
@@ -132,5 +173,7 @@ export const connectingRod = part(
       range: ["1000 rpm", "25000 rpm"],
       help: "Highest speed for which the rod's maker rates it with parts of this mass.",
     }),
+    expansion: expansionField("connectingRod.material", "r", materials),
+    modulus: modulusField("connectingRod.material", "r", materials),
   },
 );

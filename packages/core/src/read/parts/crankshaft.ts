@@ -1,5 +1,13 @@
 import { choice, count, dimension } from "../fields.ts";
+import { expansionField, modulusField } from "../materialFields.ts";
 import { part } from "../part.ts";
+
+const materials = {
+  "cast-iron": "ductile-iron",
+  "forged-steel": "steel",
+  "nitrided-steel": "steel",
+  "billet-steel": "steel",
+} as const;
 
 /** The crankshaft that will be used. */
 export const crankshaft = part(
@@ -77,5 +85,7 @@ export const crankshaft = part(
       tolerance: "2",
       help: "Half the angle that a counterweight spans, seen from the crankshaft axis, about the line opposite the crankpin.",
     }),
+    expansion: expansionField("crankshaft.material", "c", materials),
+    modulus: modulusField("crankshaft.material", "c", materials),
   },
 );

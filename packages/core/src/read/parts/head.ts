@@ -1,4 +1,5 @@
 import { choice, dimension } from "../fields.ts";
+import { expansionField, modulusField } from "../materialFields.ts";
 import { part } from "../part.ts";
 
 /** The head gasket. */
@@ -23,6 +24,8 @@ export const headGasket = part(
     }),
   },
 );
+
+const materials = { aluminium: "cast-aluminium", iron: "grey-iron" } as const;
 
 /** The cylinder head. */
 export const cylinderHead = part(
@@ -51,6 +54,8 @@ export const cylinderHead = part(
       help: "Whether a flat of the head stands close over a flat of the piston.",
       options: { yes: "the chamber has a squish band", no: "none, or less than about 5 % of the bore area" },
     }),
+    expansion: expansionField("cylinderHead.material", "h", materials),
+    modulus: modulusField("cylinderHead.material", "h", materials),
   },
 );
 

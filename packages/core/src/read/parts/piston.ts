@@ -1,5 +1,13 @@
 import { choice, dimension } from "../fields.ts";
+import { expansionField, modulusField } from "../materialFields.ts";
 import { part } from "../part.ts";
+
+const materials = {
+  "2618": "aluminium-2618",
+  "4032": "aluminium-4032",
+  hypereutectic: "aluminium-4032",
+  eutectic: "aluminium-4032",
+} as const;
 
 /** One piston, without its pin and rings. */
 export const piston = part(
@@ -221,5 +229,7 @@ export const piston = part(
       help: "Whether a rail comes with the piston that carries the oil ring where the pin bore opens its groove.",
       options: { yes: "supplied and fitted", no: "none" },
     }),
+    expansion: expansionField("piston.alloy", "p", materials),
+    modulus: modulusField("piston.alloy", "p", materials),
   },
 );

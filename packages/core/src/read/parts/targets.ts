@@ -131,5 +131,110 @@ export const conditions = part(
       },
       "assumed",
     ),
+    blockTemperature: dimension(
+      {
+        label: "Block temperature",
+        symbol: "T_b",
+        unit: "degC",
+        range: ["-40 degC", "600 degC"],
+        tolerance: "20",
+        help: "Mean temperature of crankcase and cylinder block at full load.",
+        assumed: {
+          value: "95 degC ± 10",
+          because: "liquid-cooled crankcases run at about 85 to 105 °C at full load (from memory)",
+        },
+      },
+      "assumed",
+    ),
+    headTemperature: dimension(
+      {
+        label: "Head temperature",
+        symbol: "T_h",
+        unit: "degC",
+        range: ["-40 degC", "600 degC"],
+        tolerance: "20",
+        help: "Mean temperature of the cylinder head at full load.",
+        assumed: {
+          value: "110 degC ± 20",
+          because: "liquid-cooled heads run at about 90 to 130 °C on average (from memory)",
+        },
+      },
+      "assumed",
+    ),
+    crankshaftTemperature: dimension(
+      {
+        label: "Crankshaft temperature",
+        symbol: "T_c",
+        unit: "degC",
+        range: ["-40 degC", "600 degC"],
+        tolerance: "20",
+        help: "Mean temperature of the crankshaft at full load.",
+        assumed: {
+          value: "110 degC ± 15",
+          because: "journals run a little above the oil, at about 95 to 125 °C (from memory)",
+        },
+      },
+      "assumed",
+    ),
+    rodTemperature: dimension(
+      {
+        label: "Rod temperature",
+        symbol: "T_rod",
+        unit: "degC",
+        range: ["-40 degC", "600 degC"],
+        tolerance: "20",
+        help: "Mean temperature of the connecting rod at full load.",
+        assumed: {
+          value: "120 degC ± 20",
+          because: "rods run at about 100 to 140 °C on average (from memory)",
+        },
+      },
+      "assumed",
+    ),
+    pistonTemperature: dimension(
+      {
+        label: "Piston temperature",
+        symbol: "T_p",
+        unit: "degC",
+        range: ["-40 degC", "600 degC"],
+        tolerance: "20",
+        help: "Mean temperature of the piston between pin and crown at full load.",
+        assumed: {
+          value: "150 degC ± 30",
+          because: "the piston between crown and pin runs at about 120 to 180 °C on average (from memory)",
+        },
+      },
+      "assumed",
+    ),
+    skirtTemperature: dimension(
+      {
+        label: "Piston skirt temperature",
+        symbol: "T_s",
+        unit: "degC",
+        range: ["-40 degC", "600 degC"],
+        tolerance: "20",
+        help: "Temperature of the piston skirt at the gauge point at full load.",
+        assumed: {
+          value: "120 degC ± 20",
+          because: "skirts run at about 100 to 140 °C at full load (from memory)",
+        },
+      },
+      "assumed",
+    ),
+    pinTemperature: dimension(
+      {
+        label: "Piston pin temperature",
+        symbol: "T_pin",
+        unit: "degC",
+        range: ["-40 degC", "600 degC"],
+        tolerance: "20",
+        help: "Temperature of the piston pin and its bosses at full load.",
+        assumed: {
+          value: "150 degC ± 25",
+          because: "pins run at about 125 to 175 °C at full load (from memory)",
+        },
+      },
+      "assumed",
+    ),
   },
 );

@@ -17,7 +17,7 @@ export const notchHeightNeeded = quantity({
     t_o: "connectingRod.outlineTolerance",
     c_w: "targets.rodClearance",
   },
-  outlines: { outline: "connectingRod.bigEndOutline" },
+  tables: { outline: "connectingRod.bigEndOutline" },
   method:
     "The height is closed in on until the swept clearance, less the uncertainty of the outline, is the wanted one.",
   compute: ({ r_n, t_o, c_w, ...numbers }, _words, { outline }) =>

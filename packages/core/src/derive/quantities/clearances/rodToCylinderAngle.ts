@@ -18,7 +18,7 @@ export const rodToCylinderAngle = quantity({
     W_n: "block.notchWidth",
     r_n: "block.notchCornerRadius",
   },
-  outlines: { outline: "connectingRod.bigEndOutline" },
+  tables: { outline: "connectingRod.bigEndOutline" },
   method: "The crank angle at which the sweep of the rod’s outline finds its least distance to the cylinder.",
   compute: ({ p_n, q_n, W_n, r_n, ...numbers }, _words, { outline }) =>
     rodToCylinderBottom({

@@ -19,7 +19,7 @@ export const rodToCylinderClearance = quantity({
     r_n: "block.notchCornerRadius",
     t_o: "connectingRod.outlineTolerance",
   },
-  outlines: { outline: "connectingRod.bigEndOutline" },
+  tables: { outline: "connectingRod.bigEndOutline" },
   method:
     "The outline of the big end is swept with the rod over one turn; the least distance in space to the round bore above its lower edge, less the notch, is taken. The uncertainty of the outline comes off it.",
   compute: ({ p_n, q_n, W_n, r_n, t_o, ...numbers }, _words, { outline }) =>

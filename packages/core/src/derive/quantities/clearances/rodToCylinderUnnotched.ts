@@ -15,7 +15,7 @@ export const rodToCylinderUnnotched = quantity({
     ...rodSweepInputs,
     t_o: "connectingRod.outlineTolerance",
   },
-  outlines: { outline: "connectingRod.bigEndOutline" },
+  tables: { outline: "connectingRod.bigEndOutline" },
   method: "As for the clearance with a notch, with the notch left out.",
   compute: ({ t_o, ...numbers }, _words, { outline }) =>
     rodToCylinderBottom({

@@ -1,0 +1,66 @@
+import { z } from "zod";
+import { type ColumnSpec, fieldSpecs, type TableSpec } from "./FieldSpec.ts";
+import type { TableRow } from "./FieldValue.ts";
+import { attempt, describeField, type FieldSchema, type ReadField, refuse } from "./fieldSchema.ts";
+
+export interface TableDeclaration extends Omit<TableSpec, "kind" | "columns" | "optional"> {
+  /** Column name → schema of its cells: a dimension, a choice or a count. */
+  readonly columns: Readonly<Record<string, FieldSchema>>;
+  readonly optional?: readonly string[];
+  /** Refuses a table whose rows do not go together. @throws DimensionError */
+  readonly check?: (rows: readonly TableRow[]) => void;
+}
+
+function columnSpec(name: string, schema: FieldSchema): ColumnSpec {
+  const spec = fieldSpecs.get(schema);
+  if (spec === undefined || spec.kind === "table" || spec.kind === "text")
+    throw new Error(`the column ${name} must be a dimension, a choice or a count`);
+  return spec;
+}
+
+type RawRow = Readonly<Record<string, ReadField | undefined>>;
+
+/** One row as numbers and words. A cell has no tolerance of its own: it would be lost, so it is refused. */
+function readRow(cells: RawRow, index: number, ctx: z.RefinementCtx): TableRow {
+  const row: Record<string, number | string> = {};
+  for (const [name, cell] of Object.entries(cells)) {
+    const value = cell?.value;
+    if (value?.kind === "choice") row[name] = value.value;
+    if (value?.kind !== "dimension") continue;
+    if (value.toleranceFrom === "stated" && value.low < value.high)
+      refuse(ctx, "a tolerance in a table", `the value alone: ${value.text.replace(/\s*[±+].*$/, "")}`, [
+        index,
+        name,
+      ]);
+    row[name] = value.nominal;
+  }
+  return row;
+}
+
+/** A list of rows with the same columns. */
+export function table({ columns, optional = [], check, ...rest }: TableDeclaration) {
+  const spec: TableSpec = {
+    kind: "table",
+    ...rest,
+    optional,
+    columns: Object.fromEntries(
+      Object.entries(columns).map(([name, schema]) => [name, columnSpec(name, schema)]),
+    ),
+  };
+  const shape = Object.fromEntries(
+    Object.entries(columns).map(([name, schema]) => [
+      name,
+      optional.includes(name) ? schema.optional() : schema,
+    ]),
+  );
+  const schema = z
+    .array(z.strictObject(shape))
+    .min(rest.least)
+    .max(rest.most)
+    .transform((entries, ctx): ReadField => {
+      const rows = entries.map((entry, index) => readRow(entry as RawRow, index, ctx));
+      if (check !== undefined) attempt(ctx, () => check(rows));
+      return { value: { kind: "table", rows, provenance: "data-sheet", text: `${rows.length} rows` } };
+    });
+  return describeField(schema, spec);
+}
