@@ -4,17 +4,21 @@ import { choice, text } from "./fields.ts";
 import type { Part } from "./part.ts";
 import { mainBearing, rodBearing } from "./parts/bearings.ts";
 import { block } from "./parts/block.ts";
+import { camshaft } from "./parts/camshaft.ts";
 import { fuel, induction } from "./parts/charge.ts";
 import { connectingRod } from "./parts/connectingRod.ts";
 import { crankshaft } from "./parts/crankshaft.ts";
 import { headFastener, mainFastener } from "./parts/fasteners.ts";
-import { camshaft, cylinderHead, headGasket } from "./parts/head.ts";
+import { cylinderHead, headGasket } from "./parts/head.ts";
 import { mainCap } from "./parts/mainCap.ts";
 import { piston } from "./parts/piston.ts";
 import { pistonPin } from "./parts/pistonPin.ts";
 import { ringSet } from "./parts/ringSet.ts";
 import { rodBolt } from "./parts/rodBolt.ts";
 import { conditions, targets } from "./parts/targets.ts";
+import { valveDrive } from "./parts/valveDrive.ts";
+import { valveSpring } from "./parts/valveSpring.ts";
+import { exhaustValve, inletValve } from "./parts/valves.ts";
 
 /** Stages of a build, in their order. */
 export const stages = ["choose", "machine", "trial-assembly", "final-assembly", "run"] as const;
@@ -38,6 +42,10 @@ export const parts: readonly Part[] = [
   cylinderHead,
   headFastener,
   camshaft,
+  inletValve,
+  exhaustValve,
+  valveSpring,
+  valveDrive,
   induction,
   fuel,
   conditions,

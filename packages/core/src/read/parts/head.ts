@@ -58,18 +58,3 @@ export const cylinderHead = part(
     modulus: modulusField("cylinderHead.material", "h", materials),
   },
 );
-
-/** The camshaft, as far as the charge is concerned. */
-export const camshaft = part(
-  { key: "camshaft", id: "camshaft", label: "Camshaft", help: "The camshaft as installed." },
-  {
-    inletClosing: dimension({
-      label: "Inlet closing",
-      symbol: "theta_ic",
-      unit: "deg",
-      range: ["0 deg", "130 deg"],
-      tolerance: "2",
-      help: "Crank angle after bottom dead centre at which the closing inlet valve is down to 0.20 mm of lift, lash set; not the angle at 1.27 mm.",
-    }),
-  },
-);

@@ -236,5 +236,20 @@ export const conditions = part(
       },
       "assumed",
     ),
+    pushrodTemperature: dimension(
+      {
+        label: "Pushrod temperature",
+        symbol: "T_pr",
+        unit: "degC",
+        range: ["-40 degC", "600 degC"],
+        tolerance: "20",
+        help: "Mean temperature of the pushrods at full load.",
+        assumed: {
+          value: "95 degC ± 15",
+          because: "pushrods run at about the temperature of the oil (from memory)",
+        },
+      },
+      "assumed",
+    ),
   },
 );

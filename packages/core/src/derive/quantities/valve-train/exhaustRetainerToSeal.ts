@@ -1,0 +1,3 @@
+import { retainerRoom } from "../../valves/retainerRoom.ts";
+
+export const exhaustRetainerToSeal = retainerRoom("exhaust");

@@ -1,0 +1,3 @@
+import { valveDrop } from "../../valves/valveDrop.ts";
+
+export const exhaustValveDrop = valveDrop("exhaust");

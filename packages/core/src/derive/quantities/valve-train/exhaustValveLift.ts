@@ -1,0 +1,3 @@
+import { valveLift } from "../../valves/valveLift.ts";
+
+export const exhaustValveLift = valveLift("exhaust");

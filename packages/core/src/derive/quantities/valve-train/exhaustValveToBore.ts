@@ -1,0 +1,3 @@
+import { valveWallRoom } from "../../valves/valveWallRoom.ts";
+
+export const exhaustValveToBore = valveWallRoom("exhaust");

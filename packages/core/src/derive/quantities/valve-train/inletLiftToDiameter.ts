@@ -1,0 +1,3 @@
+import { liftToDiameter } from "../../valves/liftToDiameter.ts";
+
+export const inletLiftToDiameter = liftToDiameter("inlet");

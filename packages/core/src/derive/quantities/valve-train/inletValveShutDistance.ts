@@ -1,0 +1,3 @@
+import { valveShutDistance } from "../../valves/valveShutDistance.ts";
+
+export const inletValveShutDistance = valveShutDistance("inlet");

@@ -1,0 +1,69 @@
+import { pistonToValveRadial } from "@trialfit/mechanics";
+import { quantity } from "../Quantity.ts";
+import {
+  liftExamples,
+  liftInputs,
+  liftRoutes,
+  liftTables,
+  overPistonExamples,
+  overPistonInputs,
+  type Side,
+  sides,
+  valveOverPiston,
+} from "./valveSide.ts";
+
+/** Least room between the edge of a valve and the wall of its pocket. */
+export function pocketRoom(side: Side, expect: string) {
+  const { word, index, part } = sides[side];
+  const [depth, radius, offset, diameter] = [`p_${index}`, `R_p_${index}`, `e_p${index}`, `d_${index}`];
+  return quantity({
+    id: `${side}PocketRoom`,
+    name: `${word} valve to pocket wall`,
+    symbol: `c_r${index}`,
+    unit: "mm",
+    decimals: 2,
+    system: "valve-train",
+    meaning: `Least radial room between the edge of the ${side} valve and the wall of its pocket while the valve dips below the crown; the plain difference of the radii when it never does.`,
+    inputs: {
+      ...overPistonInputs(side),
+      ...liftInputs(side),
+      [depth]: `${part}.pocketDepth`,
+      [radius]: `${part}.pocketRadius`,
+      [offset]: `${part}.pocketOffset`,
+      [diameter]: `${part}.headDiameter`,
+    },
+    tables: liftTables(side),
+    routes: liftRoutes(side),
+    method:
+      "Radius of the pocket less radius of the valve less the distance between their axes as the piston falls, over the crank angles at which the valve’s edge lies below the crown; the least is taken.",
+    compute: (n, _words, tables) => {
+      const pocketRadius = n[radius]!;
+      const valveRadius = n[diameter]! / 2;
+      const least = pistonToValveRadial({
+        ...valveOverPiston(side, n, tables),
+        pocketRadius,
+        valveRadius,
+        pocketOffset: n[offset]!,
+        pocketDepth: n[depth]!,
+      });
+      return least?.clearance ?? pocketRadius - valveRadius;
+    },
+    shape: "guarded",
+    valid: "round pockets; stem clearance and valve rock take 0.2 to 0.4 mm more (common practice)",
+    sources: [{ id: "plane-geometry" }],
+    examples: [
+      {
+        given: {
+          ...overPistonExamples[side],
+          ...liftExamples[side],
+          [depth]: "3 mm",
+          [radius]: "18.9 mm",
+          [offset]: "0.2 mm",
+          [diameter]: "35 mm",
+        },
+        expect,
+      },
+    ],
+    display: true,
+  });
+}

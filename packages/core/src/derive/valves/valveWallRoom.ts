@@ -1,0 +1,53 @@
+import { valveToBore } from "@trialfit/mechanics";
+import { quantity } from "../Quantity.ts";
+import { type Side, sides } from "./valveSide.ts";
+
+/** Room between an open valve and the cylinder wall. */
+export function valveWallRoom(side: Side) {
+  const { word, index, part } = sides[side];
+  return quantity({
+    id: `${side}ValveToBore`,
+    name: `${word} valve to cylinder wall`,
+    symbol: `c_b${index}`,
+    unit: "mm",
+    decimals: 2,
+    system: "valve-train",
+    meaning: `Least room between the edge of the ${side} valve and the cylinder wall, shut or open. A valve close to the wall also breathes badly.`,
+    inputs: {
+      B: "block.bore",
+      [`x_${index}`]: `${part}.centreDistance`,
+      [`d_${index}`]: `${part}.headDiameter`,
+      [`tau_${index}`]: `${part}.tilt`,
+      [`L_${index}`]: `${side}ValveLift`,
+    } as Readonly<Record<string, string>>,
+    method:
+      "Half the bore less the farthest point of the valve’s edge from the cylinder axis, shut and at full lift; the lesser is taken.",
+    compute: (n) => {
+      const at = (lift: number) =>
+        valveToBore({
+          bore: n.B!,
+          centreDistance: n[`x_${index}`]!,
+          valveRadius: n[`d_${index}`]! / 2,
+          valveTilt: n[`tau_${index}`]!,
+          lift,
+        });
+      return Math.min(at(0), at(n[`L_${index}`]!));
+    },
+    shape: "guarded",
+    valid: "a stem in the plane through the cylinder axis; counts where the valve reaches below the deck",
+    sources: [{ id: "plane-geometry" }],
+    examples: [
+      {
+        given: {
+          B: "104 mm",
+          [`x_${index}`]: "22 mm",
+          [`d_${index}`]: "54.6 mm",
+          [`tau_${index}`]: "0 deg",
+          [`L_${index}`]: "14 mm",
+        },
+        expect: "2.70 mm",
+      },
+    ],
+    display: true,
+  });
+}

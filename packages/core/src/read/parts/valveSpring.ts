@@ -1,0 +1,105 @@
+import { dimension } from "../fields.ts";
+import { part } from "../part.ts";
+
+/** The spring of one valve. */
+export const valveSpring = part(
+  {
+    key: "valveSpring",
+    id: "valve-spring",
+    label: "Valve spring",
+    help: "The spring of one valve as installed; forces are those of inner and outer spring together, wire sizes those of the outer.",
+  },
+  {
+    seatForce: dimension({
+      label: "Force with the valve shut",
+      symbol: "F_s",
+      unit: "N",
+      range: ["20 N", "3000 N"],
+      tolerance: "5 %",
+      help: "Spring force at the installed height, measured.",
+    }),
+    rate: dimension({
+      label: "Rate",
+      symbol: "k_s",
+      unit: "N/mm",
+      range: ["5 N/mm", "300 N/mm"],
+      tolerance: "5 %",
+      help: "How much the force grows for each millimetre of lift.",
+    }),
+    installedHeight: dimension({
+      label: "Installed height",
+      symbol: "h_s",
+      unit: "mm",
+      range: ["15 mm", "90 mm"],
+      tolerance: "0.3",
+      help: "Height of the spring with the valve shut.",
+    }),
+    solidHeight: dimension({
+      label: "Solid height",
+      symbol: "h_b",
+      unit: "mm",
+      range: ["8 mm", "80 mm"],
+      tolerance: "0.3",
+      help: "Height at which the coils touch; the greater one of inner and outer spring.",
+    }),
+    wireDiameter: dimension({
+      label: "Wire diameter",
+      symbol: "d_w",
+      unit: "mm",
+      range: ["1 mm", "12 mm"],
+      tolerance: "0.03",
+      help: "Diameter of the round wire.",
+    }),
+    meanDiameter: dimension({
+      label: "Mean coil diameter",
+      symbol: "D_w",
+      unit: "mm",
+      range: ["8 mm", "70 mm"],
+      tolerance: "0.2",
+      help: "Outer diameter of the spring less one wire.",
+    }),
+    activeCoils: dimension({
+      label: "Active coils",
+      symbol: "N_a",
+      unit: "1",
+      range: ["1.5", "15"],
+      tolerance: "0.15",
+      help: "Coils that are free to move, counted between the closed ends.",
+    }),
+    mass: dimension({
+      label: "Spring mass",
+      symbol: "m_s",
+      unit: "g",
+      range: ["5 g", "500 g"],
+      tolerance: "3 %",
+      help: "Mass of inner and outer spring together.",
+    }),
+    shearModulus: dimension({
+      label: "Shear modulus of the wire",
+      symbol: "G_w",
+      unit: "GPa",
+      range: ["40 GPa", "90 GPa"],
+      help: "Of the wire’s material.",
+      assumed: { value: "79 GPa ± 1.5", because: "spring steel has 77 to 80.5 GPa (from memory)" },
+    }),
+    density: dimension({
+      label: "Density of the wire",
+      symbol: "rho_w",
+      unit: "kg/m3",
+      range: ["4000 kg/m3", "8500 kg/m3"],
+      help: "Of the wire’s material.",
+      assumed: { value: "7840 kg/m3 ± 40", because: "usual for steel (from memory)" },
+    }),
+    loadShare: dimension({
+      label: "Share of the outer spring",
+      symbol: "q_s",
+      unit: "%",
+      range: ["30 %", "100 %"],
+      help: "Part of the force that the spring whose wire is given carries.",
+      assumed: {
+        value: "100 % ± 0",
+        because: "no inner spring is entered: one spring carries it all, which stresses it most",
+      },
+    }),
+  },
+);
