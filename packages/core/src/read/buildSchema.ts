@@ -8,7 +8,10 @@ import { camshaft } from "./parts/camshaft.ts";
 import { fuel, induction } from "./parts/charge.ts";
 import { connectingRod } from "./parts/connectingRod.ts";
 import { crankshaft } from "./parts/crankshaft.ts";
+import { damper } from "./parts/damper.ts";
+import { driveline } from "./parts/driveline.ts";
 import { headFastener, mainFastener } from "./parts/fasteners.ts";
+import { flywheel } from "./parts/flywheel.ts";
 import { cylinderHead, headGasket } from "./parts/head.ts";
 import { mainCap } from "./parts/mainCap.ts";
 import { piston } from "./parts/piston.ts";
@@ -32,6 +35,8 @@ export const parts: readonly Part[] = [
   mainFastener,
   mainBearing,
   crankshaft,
+  damper,
+  flywheel,
   rodBearing,
   connectingRod,
   rodBolt,
@@ -48,6 +53,7 @@ export const parts: readonly Part[] = [
   valveDrive,
   induction,
   fuel,
+  driveline,
   conditions,
 ];
 

@@ -198,6 +198,7 @@ export const unitTable: readonly Unit[] = [
     [1, 0, -1, 0, 0],
     [
       ["m/s", "", "1", "metre per second"],
+      ["mm/s", "", "0.001", "millimetre per second"],
       ["ft/min", "", "0.3048/60", "foot per minute"],
       ["ft/s", "", "0.3048", "foot per second"],
     ],

@@ -27,6 +27,41 @@ function shellFields(where: string, loaded: string) {
       help: `Length along the crankshaft of the shell that takes the gas load (${loaded}), its chamfers and its own grooves taken off.`,
     }),
     lining: choice({ label: "Lining", help: "Class of the running layer.", options: linings }),
+    crush: dimension({
+      label: "Crush",
+      symbol: "a_c",
+      unit: "mm",
+      range: ["0 mm", "0.3 mm"],
+      tolerance: "0.01",
+      help: `How far one end of a ${where} bearing shell stands proud of the housing’s joint when the other is held flush: the excess length that presses it in.`,
+    }),
+    chamferDepth: dimension({
+      label: "Edge chamfer",
+      symbol: "q_c",
+      unit: "mm",
+      range: ["0 mm", "5 mm"],
+      tolerance: "0.1",
+      help: "Depth, square to the shaft, of the chamfer on the shell’s edge next to the fillet.",
+    }),
+    edgeToCheek: dimension({
+      label: "Shell edge to cheek",
+      symbol: "a_e",
+      unit: "mm",
+      range: ["0 mm", "20 mm"],
+      tolerance: "0.2",
+      help: "Least axial distance from the shell’s edge to the cheek from which the fillet rises, with the play taken to that side.",
+    }),
+    roughness: dimension({
+      label: "Shell roughness Rq",
+      symbol: "Rq_s",
+      unit: "um",
+      range: ["0.02 um", "5 um"],
+      help: "Root mean square roughness of the running face.",
+      assumed: {
+        value: "0.4 um ± 0.2",
+        because: "bored or plated shells have about 0.2 to 0.6 µm (from memory)",
+      },
+    }),
   };
 }
 
@@ -49,5 +84,15 @@ export const rodBearing = part(
     label: "Rod bearings",
     help: "The shells of the big-end bearings.",
   },
-  shellFields("rod", "the upper rod shell"),
+  {
+    ...shellFields("rod", "the upper rod shell"),
+    mass: dimension({
+      label: "Mass of both shells",
+      symbol: "m_sh",
+      unit: "g",
+      range: ["2 g", "800 g"],
+      tolerance: "3 %",
+      help: "Mass of the two shells of one rod.",
+    }),
+  },
 );

@@ -1,6 +1,9 @@
 import { choice, count, dimension } from "../fields.ts";
 import { expansionField, modulusField } from "../materialFields.ts";
 import { part } from "../part.ts";
+import { requireStations } from "../requireStations.ts";
+import { requireThrows } from "../requireThrows.ts";
+import { table } from "../tableField.ts";
 
 const materials = {
   "cast-iron": "ductile-iron",
@@ -84,6 +87,152 @@ export const crankshaft = part(
       range: ["10 deg", "180 deg"],
       tolerance: "2",
       help: "Half the angle that a counterweight spans, seen from the crankshaft axis, about the line opposite the crankpin.",
+    }),
+    throws: table({
+      label: "Throws by cylinder",
+      least: 1,
+      most: 12,
+      row: "{ pin: 90 deg, bank: 45 deg, position: 120 mm, fires: 315 deg }",
+      columns: {
+        pin: dimension({
+          label: "Crankpin angle",
+          symbol: "beta",
+          unit: "deg",
+          range: ["-360 deg", "720 deg"],
+          help: "Angle of the cylinder’s crankpin on the crankshaft, in the sense of rotation, from any line fixed on it.",
+        }),
+        bank: dimension({
+          label: "Bank angle",
+          symbol: "psi",
+          unit: "deg",
+          range: ["-180 deg", "360 deg"],
+          help: "Direction in which the cylinder points, in the sense of rotation, from any line fixed on the block; 0 for all in a single row.",
+        }),
+        position: dimension({
+          label: "Position",
+          symbol: "z",
+          unit: "mm",
+          range: ["-2000 mm", "2000 mm"],
+          help: "Place of the cylinder axis along the crankshaft, from any point.",
+        }),
+        fires: dimension({
+          label: "Firing angle",
+          symbol: "theta_f",
+          unit: "deg",
+          range: ["0 deg", "720 deg"],
+          help: "Crank angle, over the two turns of a cycle, at which this cylinder is at its firing top dead centre.",
+        }),
+      },
+      help: "One row for each cylinder, in the order of their numbers: where its crankpin stands, where it points, where it lies and when it fires.",
+      check: requireThrows,
+    }),
+    mass: dimension({
+      label: "Crankshaft mass",
+      symbol: "m_c",
+      unit: "kg",
+      range: ["0.5 kg", "300 kg"],
+      tolerance: "2 %",
+      help: "Mass of the bare crankshaft.",
+    }),
+    inertia: dimension({
+      label: "Crankshaft inertia",
+      symbol: "J_c",
+      unit: "kg m2",
+      range: ["0.0002 kg m2", "20 kg m2"],
+      tolerance: "5 %",
+      help: "Moment of inertia of the bare crankshaft about its axis, from its maker or from a pendulum test.",
+    }),
+    mainJournalLength: dimension({
+      label: "Main journal length",
+      symbol: "L_m",
+      unit: "mm",
+      range: ["8 mm", "150 mm"],
+      tolerance: "0.1",
+      help: "Between the cheeks, at a bearing that does not hold the crankshaft endways.",
+    }),
+    webThickness: dimension({
+      label: "Web thickness",
+      symbol: "h_w",
+      unit: "mm",
+      range: ["4 mm", "80 mm"],
+      tolerance: "0.5",
+      help: "Thickness of a web along the crankshaft.",
+    }),
+    webWidth: dimension({
+      label: "Web width",
+      symbol: "w_w",
+      unit: "mm",
+      range: ["15 mm", "300 mm"],
+      tolerance: "1",
+      help: "Width of a web across the line from main journal to crankpin.",
+    }),
+    designBobweight: dimension({
+      label: "Bobweight of the balance",
+      symbol: "m_bd",
+      unit: "g",
+      range: ["50 g", "20000 g"],
+      tolerance: "2",
+      help: "Bobweight on each crankpin with which the crankshaft was balanced.",
+    }),
+    balanceFactor: dimension({
+      label: "Balance factor",
+      symbol: "f_b",
+      unit: "%",
+      range: ["0 %", "100 %"],
+      help: "Share of the reciprocating mass that the counterweights take: 50 % for a V of 90°, 0 for a row of four, six or eight, a matter of choice for a single.",
+    }),
+    balanceGrade: dimension({
+      label: "Balance grade",
+      symbol: "G",
+      unit: "mm/s",
+      range: ["0.4 mm/s", "100 mm/s"],
+      help: "Grade to which the crankshaft is balanced: permissible offset of its mass by angular speed.",
+      assumed: {
+        value: "6.3 mm/s ± 0",
+        because:
+          "G 6.3 is asked of fine machine parts and is what shops reach with ease (common practice); the standard allows drives of cars far more",
+      },
+    }),
+    massRemoved: dimension({
+      label: "Mass taken off",
+      symbol: "m_off",
+      unit: "g",
+      range: ["0 g", "20000 g"],
+      tolerance: "3 %",
+      help: "Mass that machining takes off crankshaft or flywheel.",
+    }),
+    removalRadius: dimension({
+      label: "Radius at which it is taken off",
+      symbol: "R_off",
+      unit: "mm",
+      range: ["0 mm", "300 mm"],
+      tolerance: "3 %",
+      help: "Mean radius of the place where the mass comes off.",
+    }),
+    torsionStations: table({
+      label: "Torsional chain",
+      least: 2,
+      most: 40,
+      row: "{ inertia: 0.012 kg m2, stiffness: 480000 N m/rad }",
+      columns: {
+        inertia: dimension({
+          label: "Inertia",
+          symbol: "J",
+          unit: "kg m2",
+          range: ["0.000001 kg m2", "100 kg m2"],
+          help: "Moment of inertia at this station: damper hub, throw with its share of rods and pistons, flywheel.",
+        }),
+        stiffness: dimension({
+          label: "Stiffness to the next",
+          symbol: "k",
+          unit: "N m/rad",
+          range: ["1 N m/rad", "1000000000 N m/rad"],
+          help: "Torsional stiffness from this station to the next; left out at the last.",
+        }),
+      },
+      optional: ["stiffness"],
+      help: "The crankshaft as lumps of inertia joined by springs, from front to flywheel, from a computation or a test. It outranks the estimate from journal and web sizes.",
+      check: requireStations,
     }),
     expansion: expansionField("crankshaft.material", "c", materials),
     modulus: modulusField("crankshaft.material", "c", materials),

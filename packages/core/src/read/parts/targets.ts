@@ -251,5 +251,31 @@ export const conditions = part(
       },
       "assumed",
     ),
+    ambientPressure: dimension(
+      {
+        label: "Ambient pressure",
+        symbol: "p_a",
+        unit: "bar",
+        range: ["0.5 bar", "1.1 bar"],
+        tolerance: "0.02",
+        help: "Air pressure where the engine is used; about 0.011 bar less for every 100 m of height.",
+        assumed: { value: "1.0 bar ± 0.03", because: "up to about 300 m above the sea (common practice)" },
+      },
+      "assumed",
+    ),
+    mistDensity: dimension(
+      {
+        label: "Density of the oil mist",
+        symbol: "rho_m",
+        unit: "kg/m3",
+        range: ["1 kg/m3", "100 kg/m3"],
+        help: "Density of air and oil about the crankshaft.",
+        assumed: {
+          value: "15 kg/m3 ± 10",
+          because: "5 to 30 kg/m3 have been supposed; it is not known better (from memory)",
+        },
+      },
+      "assumed",
+    ),
   },
 );

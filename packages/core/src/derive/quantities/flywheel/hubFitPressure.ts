@@ -1,0 +1,32 @@
+import { pressFitPressure } from "@trialfit/mechanics";
+import { quantity } from "../../Quantity.ts";
+
+/** Steel hub on a steel or ductile iron snout. Source: from memory. */
+const STEEL = { elasticModulus: 206e9, poissonRatio: 0.29 };
+
+export const hubFitPressure = quantity({
+  id: "hubFitPressure",
+  name: "Pressure in the hub’s fit",
+  symbol: "p_h",
+  unit: "MPa",
+  decimals: 1,
+  system: "flywheel",
+  meaning: "Pressure with which the damper hub grips the crankshaft’s snout.",
+  inputs: { delta_h: "damper.interference", D_sn: "damper.snoutDiameter", D_ho: "damper.hubOuterDiameter" },
+  method:
+    "Lamé’s thick rings: interference over the joint’s diameter, shared between hub and solid snout by their compliances, with E = 206 GPa for both.",
+  compute: ({ delta_h, D_sn, D_ho }) =>
+    pressFitPressure({
+      interference: delta_h,
+      diameter: D_sn,
+      outerDiameter: D_ho,
+      innerBore: 0,
+      outer: STEEL,
+      inner: STEEL,
+    }),
+  shape: "monotone",
+  valid: "steel on steel, the snout taken as solid; at working temperature, with both at one temperature",
+  sources: [{ id: "shigley", where: "press and shrink fits" }],
+  examples: [{ given: { delta_h: "0.025 mm", D_sn: "38 mm", D_ho: "76 mm" }, expect: "50.8 MPa" }],
+  display: true,
+});

@@ -1,0 +1,23 @@
+import { throwStiffnessCarter as stiffnessOf } from "@trialfit/mechanics";
+import { quantity } from "../../Quantity.ts";
+import { crankThrow, throwExample, throwInputs } from "../../throwStiffness.ts";
+
+export const throwStiffnessCarter = quantity({
+  id: "throwStiffnessCarter",
+  name: "Torsional stiffness of a throw, Carter",
+  symbol: "k_tc",
+  unit: "N m/rad",
+  decimals: 0,
+  system: "torsion",
+  meaning:
+    "Stiffness of one throw against twist, by Carter’s estimate. It and Ker Wilson’s lie about 15 % apart: the truth is as uncertain.",
+  inputs: throwInputs,
+  method:
+    "Carter’s equivalent lengths of main journal, crankpin and webs, added as springs in a row; modulus of shear from E with a Poisson’s ratio of 0.29.",
+  compute: (numbers) => stiffnessOf(crankThrow(numbers)),
+  shape: "guarded",
+  valid: "solid journals, webs of even section; within about 20 %",
+  sources: [{ id: "ker-wilson" }],
+  examples: [{ given: throwExample, expect: "633897 N m/rad" }],
+  display: true,
+});
