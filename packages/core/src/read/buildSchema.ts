@@ -5,6 +5,7 @@ import type { Part } from "./part.ts";
 import { mainBearing, rodBearing } from "./parts/bearings.ts";
 import { block } from "./parts/block.ts";
 import { fuel, induction } from "./parts/charge.ts";
+import { combustion } from "./parts/combustion.ts";
 import { connectingRod } from "./parts/connectingRod.ts";
 import { crankshaft } from "./parts/crankshaft.ts";
 import { headFastener, mainFastener } from "./parts/fasteners.ts";
@@ -40,6 +41,7 @@ export const parts: readonly Part[] = [
   camshaft,
   induction,
   fuel,
+  combustion,
   conditions,
 ];
 
