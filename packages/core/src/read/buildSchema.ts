@@ -6,6 +6,7 @@ import { mainBearing, rodBearing } from "./parts/bearings.ts";
 import { block } from "./parts/block.ts";
 import { camshaft } from "./parts/camshaft.ts";
 import { fuel, induction } from "./parts/charge.ts";
+import { combustion } from "./parts/combustion.ts";
 import { connectingRod } from "./parts/connectingRod.ts";
 import { crankshaft } from "./parts/crankshaft.ts";
 import { damper } from "./parts/damper.ts";
@@ -54,6 +55,7 @@ export const parts: readonly Part[] = [
   induction,
   fuel,
   driveline,
+  combustion,
   conditions,
 ];
 

@@ -1,7 +1,36 @@
-import { positive, requireAll } from "../check/requireAll.ts";
-import { pistonTravel } from "../kinematics/pistonTravel.ts";
+import { finite, positive, requireAll } from "../check/requireAll.ts";
+import { topDeadCentre } from "../kinematics/deadCentres.ts";
 import type { SliderCrank } from "../kinematics/SliderCrank.ts";
 import { boreArea } from "./boreArea.ts";
+
+/** One cylinder with its mechanism. */
+export interface Cylinder {
+  readonly crank: SliderCrank;
+  /** finished bore [m], > 0 */
+  readonly bore: number;
+  /** volume at top dead centre [m3], > 0 */
+  readonly clearanceVolume: number;
+}
+
+/**
+ * The cylinder volume as a function of the crank angle, V_c + A s(theta), checked once: for sweeps.
+ * @param cylinder the mechanism, its bore and its clearance volume
+ * @returns crank angle [rad] → volume [m3]
+ * @throws RangeError when a value is out of range
+ *
+ * Source: plane geometry; Heywood, Internal Combustion Engine Fundamentals.
+ */
+export function cylinderVolume(cylinder: Cylinder): (angle: number) => number {
+  const { crank, clearanceVolume } = cylinder;
+  requireAll(positive, { clearanceVolume });
+  const area = boreArea(cylinder.bore);
+  const { height } = topDeadCentre(crank);
+  const { throwRadius: r, rodLength: l, pinLineOffset: e } = crank;
+  return (angle) => {
+    const across = r * Math.sin(angle) - e;
+    return clearanceVolume + area * (height - r * Math.cos(angle) - Math.sqrt(l * l - across * across));
+  };
+}
 
 /**
  * Cylinder volume at a crank angle, V_c + A s(theta).
@@ -14,13 +43,7 @@ import { boreArea } from "./boreArea.ts";
  *
  * Source: plane geometry; Heywood, Internal Combustion Engine Fundamentals.
  */
-export function cylinderVolumeAt(input: {
-  crank: SliderCrank;
-  bore: number;
-  clearanceVolume: number;
-  angle: number;
-}): number {
-  const { crank, bore, clearanceVolume, angle } = input;
-  requireAll(positive, { clearanceVolume });
-  return clearanceVolume + boreArea(bore) * pistonTravel(crank, angle);
+export function cylinderVolumeAt(input: Cylinder & { readonly angle: number }): number {
+  requireAll(finite, { angle: input.angle });
+  return cylinderVolume(input)(input.angle);
 }

@@ -31,6 +31,40 @@ export const induction = part(
       tolerance: "5",
       help: "Temperature of the air at the inlet valve, after any cooler.",
     }),
+    chargeHeating: dimension({
+      label: "Heating of the charge",
+      symbol: "Delta_T_c",
+      unit: "K",
+      range: ["0 K", "150 K"],
+      tolerance: "10",
+      help: "How much warmer the charge is at inlet closing than in the manifold: hot valves and walls and the gas left from the cycle before warm it, fuel that evaporates in the cylinder cools it.",
+      assumed: {
+        value: "25 K ± 15",
+        because: "the charge warms by about 10 to 40 K in the cylinder (from memory)",
+      },
+    }),
+    backPressure: dimension({
+      label: "Exhaust back pressure",
+      symbol: "p_b",
+      unit: "bar",
+      range: ["0.5 bar", "10 bar"],
+      tolerance: "0.1",
+      places: ["absolute"],
+      help: "Pressure in the exhaust manifold at the power target, before any turbine, counted from a vacuum and said so: 1.1 bar absolute.",
+      assumed: {
+        byChoice: "induction.kind",
+        values: {
+          "naturally-aspirated": {
+            value: "1.08 bar absolute ± 0.06",
+            because: "free exhausts hold back some 0.02 to 0.12 bar at full power (from memory)",
+          },
+          supercharged: {
+            value: "1.15 bar absolute ± 0.1",
+            because: "free exhausts of charged engines hold back some 0.05 to 0.25 bar (from memory)",
+          },
+        },
+      },
+    }),
     volumetricEfficiency: dimension({
       label: "Volumetric efficiency",
       symbol: "eta_v",

@@ -1,0 +1,53 @@
+import { positive, requireAll, requireThat } from "../check/requireAll.ts";
+import { solveIncreasing } from "../check/solveIncreasing.ts";
+import type { ClosedCycle } from "./ClosedCycle.ts";
+import { type PreparedCycle, prepareCycle } from "./prepareCycle.ts";
+import { stepCycle } from "./stepCycle.ts";
+
+function greatest(pressures: Float64Array, from: number, to: number): number {
+  let best = pressures[from]!;
+  for (let node = from + 1; node <= to; node++) best = Math.max(best, pressures[node]!);
+  return best;
+}
+
+/** See {@link heatForPeakPressure}. @throws RangeError when the charge alone reaches the pressure */
+export function heatForPeak(cycle: PreparedCycle, peakPressure: number): number {
+  requireAll(positive, { peakPressure });
+  const { burningFrom, angles, ratios, shares } = cycle;
+  const last = angles.length - 1;
+  // After the burning, and after the piston has turned, the pressure only falls.
+  const top = angles.findIndex((angle) => angle > 0) + 1;
+  const to = Math.min(last, Math.max(cycle.burningTo, top));
+  const pressures = new Float64Array(angles.length);
+  pressures[0] = cycle.pressure;
+  stepCycle(cycle, 0, pressures, 0, burningFrom);
+  const before = greatest(pressures, 0, burningFrom);
+  const peakOf = (heat: number) => {
+    stepCycle(cycle, heat, pressures, burningFrom, to);
+    return Math.max(before, greatest(pressures, burningFrom, to));
+  };
+  const motored = peakOf(0);
+  requireThat(
+    peakPressure > motored,
+    "peakPressure",
+    peakPressure,
+    `above the ${motored} that the charge reaches without burning`,
+  );
+  // What it takes at constant volume, at top dead centre, is too little: a good place to start from.
+  const least = ((peakPressure - motored) * cycle.middleVolumes[top - 1]!) / ratios[to]! / shares[to]!;
+  return solveIncreasing((heat) => peakOf(heat) - peakPressure, 0, 1.3 * least, least * 1e-12);
+}
+
+/**
+ * Heat that the fuel must give for a wanted peak pressure; {@link runClosedCycle} with it has that peak among
+ * its nodes.
+ * @param cycle cylinder, charge, burning, walls, step
+ * @param peakPressure greatest absolute pressure wanted [Pa], above that of the motored charge
+ * @returns heat [J]
+ * @throws RangeError when a value is out of range, or the charge reaches the pressure without burning
+ *
+ * Source: inverse of runClosedCycle.
+ */
+export function heatForPeakPressure(cycle: ClosedCycle, peakPressure: number): number {
+  return heatForPeak(prepareCycle(cycle), peakPressure);
+}
