@@ -277,5 +277,29 @@ export const conditions = part(
       },
       "assumed",
     ),
+    secondRingTemperature: dimension(
+      {
+        label: "Second ring temperature",
+        symbol: "T_r2",
+        unit: "degC",
+        range: ["50 degC", "400 degC"],
+        tolerance: "30",
+        help: "Temperature of the second ring at full load.",
+        assumed: { value: "180 degC ± 30", because: "second rings run at about 150 to 210 °C (from memory)" },
+      },
+      "assumed",
+    ),
+    topLandTemperature: dimension(
+      {
+        label: "Top land temperature",
+        symbol: "T_tl",
+        unit: "degC",
+        range: ["50 degC", "450 degC"],
+        tolerance: "30",
+        help: "Temperature of the piston at its top land at full load.",
+        assumed: { value: "260 degC ± 40", because: "top lands run at about 220 to 300 °C (from memory)" },
+      },
+      "assumed",
+    ),
   },
 );
