@@ -10,7 +10,7 @@ export const secondRingGapHot = ringGapHot({
   examples: [
     {
       given: { s_2: "0.62 mm", B: "86.5 mm", alpha_ri: "12e-6 1/K", T_r2: "180 degC", T_w: "155 degC" },
-      expect: "0.506 mm",
+      expect: "0.502 mm",
     },
   ],
   display: true,
