@@ -1,15 +1,15 @@
+import { leastOnInterval } from "../outline/leastOnInterval.ts";
+
 /** Grid over one turn: two degrees is far finer than any lobe of the slider-crank's motion. */
 const STEPS = 180;
-const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /**
- * Greatest value of a smooth function over an interval: grid, then golden-section search in the two cells
- * around the best grid point until they are narrower than 1e-9 of the interval.
+ * Greatest value of a smooth function over an interval, ends included: the least of its opposite.
  * @param value the function
  * @param from start of the interval
  * @param to end of the interval
  * @param steps cells of the grid; one cell must be narrower than the distance between neighbouring maxima
- * @returns the greatest value and where it lies
+ * @returns the greatest value and where it lies, to about a millionth of a cell
  */
 export function greatestBetween(
   value: (at: number) => number,
@@ -17,22 +17,8 @@ export function greatestBetween(
   to: number,
   steps = STEPS,
 ): { at: number; value: number } {
-  const step = (to - from) / steps;
-  let at = from;
-  for (let i = 1; i <= steps; i++) {
-    if (value(from + i * step) > value(at)) at = from + i * step;
-  }
-  let low = Math.max(from, at - step);
-  let high = Math.min(to, at + step);
-  while (high - low > 1e-9 * (to - from)) {
-    const left = high - GOLDEN * (high - low);
-    const right = low + GOLDEN * (high - low);
-    if (value(left) > value(right)) high = right;
-    else low = left;
-  }
-  // The middle of the bracket is kept only if it beats the grid point, so an end point can win.
-  const middle = (low + high) / 2;
-  return value(middle) > value(at) ? { at: middle, value: value(middle) } : { at, value: value(at) };
+  const least = leastOnInterval((at) => -value(at), from, to, steps);
+  return { at: least.at, value: -least.value };
 }
 
 /** One degree: fine enough for neighbouring peaks of orders up to the ninetieth. */

@@ -35,7 +35,8 @@ function goldenSection(f: (at: number) => number, from: number, to: number): Lea
 
 /**
  * Least value of a function on an interval: sampled evenly, ends included, then every sample that is no
- * higher than its neighbours is refined by golden section between them.
+ * higher than its neighbours is refined by golden section between them. A sample keeps its place where
+ * refining finds nothing lower, so an end of the interval can be the least.
  * @param f function; between neighbouring samples with at most one minimum
  * @param from lower end
  * @param to upper end
