@@ -12,6 +12,17 @@ type Values = ReadonlyMap<string, FieldValue>;
 
 export type { Overrides };
 
+/** Fields moved off their nominal values, and what was worked out for them. */
+interface Moved {
+  readonly fields: ReadonlyMap<string, number>;
+  readonly known: Map<string, number>;
+}
+
+const movedBy = (fields: Iterable<readonly [string, number]>): Moved => ({
+  fields: new Map(fields),
+  known: new Map(),
+});
+
 class Deriver {
   readonly results = new Map<string, Derivation>();
   /** Values by what they rest on, of quantities whose computation is a search of its own. */
@@ -37,13 +48,16 @@ class Deriver {
     return this.overrides.get(path) ?? this.values.get(path);
   }
 
-  /** The value of a field or quantity with some fields moved; what does not rest on them is computed once. */
-  private at(id: string, moved: ReadonlyMap<string, number>): number {
-    const direct = moved.get(id);
+  /**
+   * The value of a field or quantity with some fields moved; what does not rest on them is computed once.
+   * @param moved fields by path, and every value worked out for these fields so far
+   */
+  private at(id: string, moved: Moved): number {
+    const direct = moved.fields.get(id) ?? moved.known.get(id);
     if (direct !== undefined) return direct;
     const field = this.value(id);
     if (field?.kind === "dimension") return field.nominal;
-    const touched = moved.size > 0 && [...moved.keys()].some((path) => this.finder.rootsOf(id).has(path));
+    const touched = moved.fields.size > 0 && this.touches(id, moved.fields);
     if (!touched) {
       const known = this.nominals.get(id);
       if (known !== undefined) return known;
@@ -51,14 +65,19 @@ class Deriver {
     const quantity = this.catalog.get(id)!;
     const result =
       touched && quantity.shape === "guarded" ? this.search(quantity, moved) : this.compute(quantity, moved);
-    if (!touched) this.nominals.set(id, result);
+    (touched ? moved.known : this.nominals).set(id, result);
     return result;
   }
 
+  private touches(id: string, moved: ReadonlyMap<string, number>): boolean {
+    for (const root of this.finder.rootsOf(id)) if (moved.has(root)) return true;
+    return false;
+  }
+
   /** Computes a searching quantity once for each set of values that it rests on. */
-  private search(quantity: Quantity, moved: ReadonlyMap<string, number>): number {
+  private search(quantity: Quantity, moved: Moved): number {
     const roots = this.finder.rootsOf(quantity.id);
-    const key = JSON.stringify([quantity.id, [...moved].filter(([path]) => roots.has(path))]);
+    const key = JSON.stringify([quantity.id, [...moved.fields].filter(([path]) => roots.has(path))]);
     let result = this.searched.get(key);
     if (result === undefined) {
       result = this.compute(quantity, moved);
@@ -67,7 +86,7 @@ class Deriver {
     return result;
   }
 
-  private inputsOf(quantity: Quantity, moved: ReadonlyMap<string, number>): Record<string, number> {
+  private inputsOf(quantity: Quantity, moved: Moved): Record<string, number> {
     return Object.fromEntries(
       Object.entries(this.finder.routeOf(quantity.id).inputs).map(([name, path]) => [
         name,
@@ -76,7 +95,7 @@ class Deriver {
     );
   }
 
-  private compute(quantity: Quantity, moved: ReadonlyMap<string, number>): number {
+  private compute(quantity: Quantity, moved: Moved): number {
     const route = this.finder.routeOf(quantity.id);
     const words: Record<string, string> = {};
     for (const [name, path] of Object.entries(route.choices)) {
@@ -130,15 +149,15 @@ class Deriver {
       return value?.kind === "dimension" && value.low < value.high ? [{ path, ...value }] : [];
     });
     try {
-      const nominal = this.at(id, new Map());
+      const nominal = this.at(id, movedBy([]));
       const band = searchBand(
-        (point) => this.at(id, new Map(tolerances.map(({ path }, index) => [path, point[index]!]))),
+        (point) => this.at(id, movedBy(tolerances.map(({ path }, index) => [path, point[index]!]))),
         tolerances,
         nominal,
         quantity.shape === "guarded",
       );
       const assumed = roots.filter((path) => isAssumed(this.value(path))).sort();
-      const inputs = this.inputsOf(quantity, new Map());
+      const inputs = this.inputsOf(quantity, movedBy([]));
       return { state: "value", id, nominal, ...band, inputs, assumed, takenFor: this.takenFor(id) };
     } catch (error) {
       // Running out of stack is a RangeError too, but a defect of ours, not of the inputs.

@@ -19,10 +19,15 @@ export interface Band {
 
 const MAX_SWEEPS = 6;
 const INNER = [0.25, 0.5, 0.75];
+/** Share of the whole spread below which an input is tried at its ends only: inside it can hide next to nothing. */
+const MINOR = 0.005;
+/** Gain over the whole spread below which another sweep is not worth its cost. */
+const SETTLED = 1e-5;
 
-function candidatesOf({ low, nominal, high }: Tolerance, guarded: boolean): readonly number[] {
-  const ends = [low, nominal, high];
-  return guarded ? [...ends, ...INNER.map((share) => low + share * (high - low))] : ends;
+function candidatesOf({ low, nominal, high }: Tolerance, guarded: boolean, share: number): readonly number[] {
+  if (!guarded) return [low, nominal, high];
+  if (share < MINOR) return [low, high];
+  return [low, nominal, high, ...INNER.map((part) => low + part * (high - low))];
 }
 
 /** Moves one input at a time to where it raises the value most, until none does. */
@@ -30,11 +35,12 @@ function climb(
   at: (point: readonly number[]) => number,
   start: readonly number[],
   candidates: readonly (readonly number[])[],
+  spread: number,
 ): number {
   const point = [...start];
   let best = at(point);
   for (let sweep = 0; sweep < MAX_SWEEPS; sweep += 1) {
-    let improved = false;
+    const before = best;
     for (const [index, values] of candidates.entries()) {
       const kept = point[index]!;
       let choice = kept;
@@ -45,12 +51,11 @@ function climb(
         if (result > best) {
           best = result;
           choice = value;
-          improved = true;
         }
       }
       point[index] = choice;
     }
-    if (!improved) return best;
+    if (best - before <= SETTLED * spread) return best;
   }
   return best;
 }
@@ -74,20 +79,21 @@ export function searchBand(
     atLow: moved(index, low),
     atHigh: moved(index, high),
   }));
-  const candidates = tolerances.map((tolerance) => candidatesOf(tolerance, guarded));
+  const width = (effect: { atLow: number; atHigh: number }) =>
+    Math.max(effect.atLow, effect.atHigh, nominal) - Math.min(effect.atLow, effect.atHigh, nominal);
+  const total = effects.reduce((sum, effect) => sum + width(effect), 0);
+  const shares = effects.map((effect) => (total === 0 ? 0 : width(effect) / total));
+  const candidates = tolerances.map((tolerance, index) => candidatesOf(tolerance, guarded, shares[index]!));
   const corner = (sign: 1 | -1) =>
     tolerances.map(({ low, high, nominal: middle }, index) => {
       const { atLow, atHigh } = effects[index]!;
       if (Math.max(sign * atLow, sign * atHigh) <= sign * nominal && guarded) return middle;
       return sign * atHigh >= sign * atLow ? high : low;
     });
-  const high = climb(at, corner(1), candidates);
-  const low = -climb((point) => -at(point), corner(-1), candidates);
-  const width = (effect: { atLow: number; atHigh: number }) =>
-    Math.max(effect.atLow, effect.atHigh, nominal) - Math.min(effect.atLow, effect.atHigh, nominal);
-  const total = effects.reduce((sum, effect) => sum + width(effect), 0);
+  const high = climb(at, corner(1), candidates, total);
+  const low = -climb((point) => -at(point), corner(-1), candidates, total);
   const spread = effects
-    .map((effect) => ({ ...effect, share: total === 0 ? 0 : width(effect) / total }))
+    .map((effect, index) => ({ ...effect, share: shares[index]! }))
     .filter((effect) => effect.share > 0)
     .sort((a, b) => b.share - a.share || (a.path < b.path ? -1 : 1));
   return {

@@ -1,6 +1,7 @@
-import { test } from "vitest";
-import { mm, near, offsetCrank, refuses, refusesNonFinite } from "../check/support.test-support.ts";
-import { notchWall, notchWidthNeeded, oilRingAboveNotch } from "./notch.ts";
+import { test } from "@fast-check/vitest";
+import { expect } from "vitest";
+import { between, mm, near, offsetCrank, refuses, refusesNonFinite } from "../check/support.test-support.ts";
+import { notchRadialDepth, notchWall, notchWidthNeeded, oilRingAboveNotch } from "./notch.ts";
 
 const ring = {
   crank: offsetCrank,
@@ -24,3 +25,19 @@ test("boundary", () => {
   refusesNonFinite(notchWall, { wallThickness: 4.6 * mm, notchDepth: 2.5 * mm });
   refusesNonFinite(notchWidthNeeded, width);
 });
+
+test.prop([between(60, 120), between(0, 25)])(
+  "a notch of no depth takes nothing off the wall, at any rounding",
+  (bore, side) =>
+    near(
+      notchRadialDepth({ bore: bore * mm, sideFaceDistance: side * mm, notchDepth: 0, distance: side * mm }),
+      0,
+      1e-15,
+    ),
+);
+
+test.prop([between(60, 120), between(0, 25)])("and what it takes is never below zero", (bore, side) =>
+  expect(
+    notchRadialDepth({ bore: bore * mm, sideFaceDistance: side * mm, notchDepth: 0, distance: side * mm }),
+  ).toBeGreaterThanOrEqual(0),
+);

@@ -55,7 +55,8 @@ export function notchRadialDepth(input: {
   requireThat(sideFaceDistance < bore / 2, "sideFaceDistance", sideFaceDistance, "less than half the bore");
   requireThat(distance >= sideFaceDistance, "distance", distance, "at least sideFaceDistance");
   const floor = Math.sqrt((bore / 2) ** 2 - sideFaceDistance ** 2) + notchDepth;
-  return Math.hypot(floor, distance) - bore / 2;
+  // A notch of no depth ends on the bore; rounding may put it a hair inside.
+  return Math.max(0, Math.hypot(floor, distance) - bore / 2);
 }
 
 /**

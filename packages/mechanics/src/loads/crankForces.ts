@@ -57,11 +57,18 @@ export function crankForces(cylinder: RunningCylinder): (angle: number) => Crank
       reciprocatingMass,
       gasForce: gasForce({ cylinderPressure: pressureAt(angle), casePressure, bore }),
     });
+    // Each force is worked out when it is asked for: a search over the cycle wants one of them.
     return {
       rod: rodForce,
-      side: sideThrust({ rodForce, rodAngle: rodAngle(crank, angle) }),
-      crankpin: crankpinLoad({ crank, angle, angularSpeed, rodForce, rotatingRodMass }),
-      torque: crankTorque({ crank, angle, rodForce }),
+      get side() {
+        return sideThrust({ rodForce, rodAngle: rodAngle(crank, angle) });
+      },
+      get crankpin() {
+        return crankpinLoad({ crank, angle, angularSpeed, rodForce, rotatingRodMass });
+      },
+      get torque() {
+        return crankTorque({ crank, angle, rodForce });
+      },
     };
   };
 }
