@@ -15,8 +15,13 @@ import type { Report } from "./report/Report.ts";
 export interface EvaluateOptions {
   /** Judge only the rules of this stage. Absent: every rule. */
   readonly stage?: Stage;
-  /** Rules in place of the shipped catalog; only the quantities that they ask for are computed. Untrusted: checked like any input. */
+  /** Rules in place of the shipped catalog. Untrusted: checked like any input. */
   readonly rules?: readonly RuleFile[];
+  /**
+   * Quantities to compute beside those that the rules ask for: their ids, or `all` of them, which takes some
+   * seconds, since many are searched over a whole cycle and all tolerances. Absent: none.
+   */
+  readonly quantities?: "all" | readonly string[];
 }
 
 /**
@@ -30,10 +35,11 @@ export async function evaluate(input: unknown, options: EvaluateOptions = {}): P
   const every = compileRules(options.rules ?? ruleFiles);
   const rules =
     options.stage === undefined ? every : every.filter((rule) => rule.file.stages.includes(options.stage!));
+  const more = options.quantities ?? [];
   const derivations = deriveAll(
     values,
     quantities,
-    options.rules === undefined ? quantities.keys() : askedBy(rules),
+    more === "all" ? quantities.keys() : new Set([...askedBy(rules), ...more]),
   );
   const verdicts = await judgeAll(rules, lookupOf(values, derivations));
   return makeReport({ build, values, rules, derivations, verdicts, stage: options.stage ?? "all" });

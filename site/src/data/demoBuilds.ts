@@ -26,7 +26,7 @@ async function evaluated(path: string, text: string): Promise<DemoBuild> {
     story: story?.kind === "text" ? story.value : "",
     text,
     build,
-    report: await evaluate(build),
+    report: await evaluate(build, { quantities: "all" }),
   };
 }
 

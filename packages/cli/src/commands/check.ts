@@ -32,10 +32,18 @@ const args = {
   ...outputArgs,
 } as const satisfies ArgsDef;
 
-async function checkOne(file: string, stage: Stage | undefined): Promise<Report | readonly Problem[]> {
+/** @param whole whether the report carries every quantity, not only those that the rules ask for */
+async function checkOne(
+  file: string,
+  stage: Stage | undefined,
+  whole: boolean,
+): Promise<Report | readonly Problem[]> {
   try {
     const build = readBuildText(await readInput(file), file === "-" ? "standard input" : file);
-    return await evaluate(build, stage === undefined ? {} : { stage });
+    return await evaluate(build, {
+      ...(stage === undefined ? {} : { stage }),
+      ...(whole ? { quantities: "all" as const } : {}),
+    });
   } catch (error) {
     if (error instanceof InputError) return error.problems;
     throw error;
@@ -60,7 +68,9 @@ export const check = defineCommand({
     if (files.length === 0 && process.stdin.isTTY)
       throw new UsageError("name a build file, or - to read standard input");
     const results = await Promise.all(
-      (files.length === 0 ? ["-"] : files).map((file) => checkOne(file, stage as Stage | undefined)),
+      (files.length === 0 ? ["-"] : files).map((file) =>
+        checkOne(file, stage as Stage | undefined, format === "json"),
+      ),
     );
     const reports = results.filter((one): one is Report => "summary" in one);
     const problems = results.flatMap((one) => ("summary" in one ? [] : one));

@@ -53,7 +53,11 @@ export const explain = defineCommand({
       );
     }
     const report =
-      build === undefined ? undefined : await evaluate(readBuildText(await readInput(build), build));
+      build === undefined
+        ? undefined
+        : await evaluate(readBuildText(await readInput(build), build), {
+            quantities: quantity === undefined ? [] : [quantity.id],
+          });
     const document =
       rule !== undefined
         ? explainRule(rule, report)

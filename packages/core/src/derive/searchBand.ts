@@ -60,11 +60,25 @@ function climb(
   return best;
 }
 
+/** Corners of the box at which a guarded quantity is tried beside the one that the signs point to. */
+const TRIALS = 24;
+
+/** Corners of the box of tolerances, the same in every run. */
+function randomCorners(tolerances: readonly Tolerance[]): readonly (readonly number[])[] {
+  let state = 20_261_126;
+  const coin = () => {
+    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
+    return state >= 2 ** 31;
+  };
+  return Array.from({ length: TRIALS }, () => tolerances.map(({ low, high }) => (coin() ? high : low)));
+}
+
 /**
  * Lowest and highest value over the box of tolerances. Every input is first moved alone, which gives the sign
  * and size of its effect; both extremes are then sought from the corner that these signs point to, by moving
  * one input at a time until nothing improves. For a quantity that is monotone in each input this is exact;
- * for one that is not, inner points are tried as well.
+ * for one that is not, inner points are tried as well, and the search begins anew from any of some random
+ * corners that lies beyond what was found.
  */
 export function searchBand(
   at: AtPoint,
@@ -90,8 +104,18 @@ export function searchBand(
       if (Math.max(sign * atLow, sign * atHigh) <= sign * nominal && guarded) return middle;
       return sign * atHigh >= sign * atLow ? high : low;
     });
-  const high = climb(at, corner(1), candidates, total);
-  const low = -climb((point) => -at(point), corner(-1), candidates, total);
+  const trials = guarded ? randomCorners(tolerances).map((point) => ({ point, value: at(point) })) : [];
+  const extreme = (sign: 1 | -1) => {
+    const signed = (point: readonly number[]) => sign * at(point);
+    const found = climb(signed, corner(sign), candidates, total);
+    // A greatest of several things can hide behind the one that rules at the nominal values.
+    const better = trials.reduce<(typeof trials)[number] | undefined>(
+      (best, trial) => (sign * trial.value > (best === undefined ? found : sign * best.value) ? trial : best),
+      undefined,
+    );
+    return sign * (better === undefined ? found : climb(signed, better.point, candidates, total));
+  };
+  const [low, high] = [extreme(-1), extreme(1)];
   const spread = effects
     .map((effect, index) => ({ ...effect, share: shares[index]! }))
     .filter((effect) => effect.share > 0)
