@@ -13,6 +13,11 @@ const constants: ReadonlyMap<number, Dimensions> = new Map([
   [12.0e-6, [0, 0, 0, -1]], // expansion of steel, 1/K
   [293.15, [0, 0, 0, 1]], // 20 °C, K
   [287.05, [2, 0, -2, -1]], // gas constant of air, J/(kg K)
+  [1005, [2, 0, -2, -1]], // heat capacity of air, J/(kg K)
+  [99_000, [-1, 1, -2, 0]], // dry pressure of standard air, Pa
+  [298.15, [0, 0, 0, 1]], // temperature of standard air, K
+  [13_700, [-1, 1, -2, 0]], // friction of an engine at rest, Pa
+  [16_200, [-2, 1, -1, 0]], // friction for each metre a second of piston speed, Pa s/m
   [206e9, [-1, 1, -2, 0]], // modulus of steel, Pa
 ]);
 
@@ -33,6 +38,8 @@ function allAlike(nodes: readonly MathNode[], inputs: ReadonlyMap<string, Dimens
 
 function power(base: Dimensions, exponent: MathNode): Dimensions {
   const value: unknown = exponent.evaluate();
+  // A plain number has any power.
+  if (typeof value === "number" && sameAs(base, NONE)) return NONE;
   if (typeof value !== "number" || !Number.isInteger(2 * value))
     throw new Error(`power ${exponent.toString()}`);
   return base.map((one) => one * value);

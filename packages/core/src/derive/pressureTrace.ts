@@ -6,8 +6,8 @@ import {
   type WorkingCycle,
 } from "@trialfit/mechanics";
 
-/** What the course of the cylinder pressure needs: input name → where it comes from. */
-export const pressureTraceInputs = {
+/** What a working cycle needs beside its heat: input name → where it comes from. */
+export const workingCycleInputs = {
   r: "throwRadius",
   l: "connectingRod.length",
   e: "pinLineOffset",
@@ -21,13 +21,18 @@ export const pressureTraceInputs = {
   theta_bs: "combustion.burnStart",
   theta_bd: "combustion.burnDuration",
   n_P: "targets.powerSpeed",
+} as const;
+
+/** What the course of the cylinder pressure needs: input name → where it comes from. */
+export const pressureTraceInputs = {
+  ...workingCycleInputs,
   p_max: "targets.peakCylinderPressure",
 } as const;
 
 export type PressureTraceNumbers = Readonly<Record<keyof typeof pressureTraceInputs, number>>;
 
 /** Heat capacity ratios of fresh charge and burnt gas at the temperatures of a working cycle (from memory). */
-const FRESH_RATIO = 1.32;
+export const FRESH_RATIO = 1.32;
 const BURNT_RATIO = 1.28;
 /** Mean of head, crown and cylinder on the gas side at full load [K] (from memory). */
 const WALL_TEMPERATURE = 450;
@@ -38,7 +43,7 @@ const STEP = Math.PI / 180;
 
 /** The working cycle whose peak is sought, as mechanics takes it. */
 export function workingCycle(
-  numbers: Omit<PressureTraceNumbers, "p_max">,
+  numbers: Readonly<Record<keyof typeof workingCycleInputs, number>>,
 ): WorkingCycle & { readonly cylinder: Cylinder } {
   const { r, l, e, B, V_c, theta_ic, p_ic, T_ic, p_m, p_ex, theta_bs, theta_bd, n_P } = numbers;
   return {
@@ -90,8 +95,8 @@ export function pressureTrace(numbers: PressureTraceNumbers): PressureTrace {
 export const pressureTraceMethod =
   "The pressure over the 720° of a cycle comes from a single-zone model: the charge at inlet closing, compression, heat by a Wiebe function, heat to the walls by Woschni’s correlation, blow-down from 60° before bottom dead centre, then exhaust and manifold pressure. The heat is scaled until the peak is the entered peak pressure.";
 
-/** An invented engine as text, for examples of the quantities that read a trace. */
-export const pressureTraceExample = {
+/** An invented engine as text, for examples of the quantities that work a cycle. */
+export const workingCycleExample = {
   r: "47 mm",
   l: "144.5 mm",
   e: "-0.5 mm",
@@ -105,5 +110,7 @@ export const pressureTraceExample = {
   theta_bs: "-16 deg",
   theta_bd: "55 deg",
   n_P: "7400 rpm",
-  p_max: "158 bar",
 } as const;
+
+/** The same with its peak pressure, for examples of the quantities that read a trace. */
+export const pressureTraceExample = { ...workingCycleExample, p_max: "158 bar" } as const;

@@ -5,7 +5,6 @@ import type { Part } from "./part.ts";
 import { mainBearing, rodBearing } from "./parts/bearings.ts";
 import { block } from "./parts/block.ts";
 import { camshaft } from "./parts/camshaft.ts";
-import { fuel, induction } from "./parts/charge.ts";
 import { combustion } from "./parts/combustion.ts";
 import { connectingRod } from "./parts/connectingRod.ts";
 import { crankshaft } from "./parts/crankshaft.ts";
@@ -13,7 +12,10 @@ import { damper } from "./parts/damper.ts";
 import { driveline } from "./parts/driveline.ts";
 import { headFastener, mainFastener } from "./parts/fasteners.ts";
 import { flywheel } from "./parts/flywheel.ts";
+import { fuel } from "./parts/fuel.ts";
 import { cylinderHead, headGasket } from "./parts/head.ts";
+import { induction } from "./parts/induction.ts";
+import { liner } from "./parts/liner.ts";
 import { mainCap } from "./parts/mainCap.ts";
 import { piston } from "./parts/piston.ts";
 import { pistonPin } from "./parts/pistonPin.ts";
@@ -32,6 +34,7 @@ export type Stage = (typeof stages)[number];
 export const parts: readonly Part[] = [
   targets,
   block,
+  liner,
   mainCap,
   mainFastener,
   mainBearing,

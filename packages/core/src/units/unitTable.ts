@@ -251,6 +251,8 @@ export const unitTable: readonly Unit[] = [
     [
       ["m3/s", "", "1", "cubic metre per second"],
       ["L/min", "l/min", "0.001/60", "litre per minute"],
+      ["L/h", "l/h", "0.001/3600", "litre per hour"],
+      ["m3/h", "", "1/3600", "cubic metre per hour"],
       ["cm3/min", "cc/min", "0.000001/60", "cubic centimetre per minute"],
       ["ft3/min", "", "0.028316846592/60", "cubic foot per minute"],
     ],

@@ -1,4 +1,5 @@
-import { notNegative, positive, requireAll, requireCounts } from "../check/requireAll.ts";
+import { positive, requireAll } from "../check/requireAll.ts";
+import { inletGasSpeed } from "./inletGasSpeed.ts";
 
 /**
  * Inlet Mach index, (B^2 / (n d^2)) S_p / (C_i a). Breathing falls off above about 0.6 (0.5 in other texts).
@@ -21,10 +22,7 @@ export function inletMachIndex(input: {
   flowCoefficient: number;
   speedOfSound: number;
 }): number {
-  const { bore, valves, valveDiameter, meanPistonSpeed, flowCoefficient, speedOfSound } = input;
-  requireAll(positive, { bore, valveDiameter, flowCoefficient, speedOfSound });
-  requireAll(notNegative, { meanPistonSpeed });
-  requireCounts({ valves });
-  const areaRatio = bore ** 2 / (valves * valveDiameter ** 2);
-  return (areaRatio * meanPistonSpeed) / (flowCoefficient * speedOfSound);
+  const { flowCoefficient, speedOfSound } = input;
+  requireAll(positive, { flowCoefficient, speedOfSound });
+  return inletGasSpeed(input) / (flowCoefficient * speedOfSound);
 }

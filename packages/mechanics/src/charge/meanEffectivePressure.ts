@@ -10,7 +10,8 @@ export interface RunningEngine {
   readonly revolutionsPerCycle: number;
 }
 
-function sweptPerSecond({ displacement, angularSpeed, revolutionsPerCycle }: RunningEngine): number {
+/** Volume swept by working cycles each second [m3/s]. @throws RangeError when a value is not above zero */
+export function sweptPerSecond({ displacement, angularSpeed, revolutionsPerCycle }: RunningEngine): number {
   requireAll(positive, { displacement, angularSpeed, revolutionsPerCycle });
   return (displacement * angularSpeed) / (2 * Math.PI * revolutionsPerCycle);
 }

@@ -1,12 +1,11 @@
 import { test as property } from "@fast-check/vitest";
 import { expect, test } from "vitest";
 import { between, kN, near, nearly, refuses, refusesNonFinite, rpm } from "../check/support.test-support.ts";
-import { atmosphericCorrection, crankPowerFromWheel, torqueFromPower, wheelPowerFromCrank } from "./power.ts";
+import { crankPowerFromWheel, torqueFromPower, wheelPowerFromCrank } from "./power.ts";
 
 test("examples", () => {
   near(crankPowerFromWheel({ wheelPower: 640, drivelineLoss: 0.16 }), 761.9, 0.05);
   near(torqueFromPower({ power: 440 * kN, angularSpeed: 7400 * rpm }), 567.8, 0.05);
-  near(atmosphericCorrection({ dryPressure: 96_000, temperature: 303 }), 1.047, 5e-4);
 });
 
 test("boundary", () => {
@@ -15,7 +14,6 @@ test("boundary", () => {
   refusesNonFinite(crankPowerFromWheel, { wheelPower: 1, drivelineLoss: 0.1 });
   refusesNonFinite(wheelPowerFromCrank, { crankPower: 1, drivelineLoss: 0.1 });
   refusesNonFinite(torqueFromPower, { power: 1, angularSpeed: 1 });
-  refusesNonFinite(atmosphericCorrection, { dryPressure: 99_000, temperature: 298 });
 });
 
 property.prop([between(0.01, 0.5)])(

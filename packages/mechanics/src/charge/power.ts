@@ -50,19 +50,3 @@ export function torqueFromPower(input: { power: number; angularSpeed: number }):
   requireAll(positive, { angularSpeed });
   return power / angularSpeed;
 }
-
-/**
- * Factor from observed to standard power of a naturally aspirated spark-ignition engine,
- * 1.18 (99 kPa / p_d) sqrt(T / T_0) - 0.18 with T_0 = 25 degC.
- * @param input.dryPressure pressure of the dry part of the air [Pa], > 0
- * @param input.temperature of the intake air [K], > 0
- * @returns factor [-], above 1 in air thinner than standard
- * @throws RangeError when a value is not above zero
- *
- * Source: SAE J1349. The standard writes (T + 273) / 298; here 298.15 K, so that 25 degC gives exactly 1.
- */
-export function atmosphericCorrection(input: { dryPressure: number; temperature: number }): number {
-  const { dryPressure, temperature } = input;
-  requireAll(positive, { dryPressure, temperature });
-  return 1.18 * (99_000 / dryPressure) * Math.sqrt(temperature / 298.15) - 0.18;
-}

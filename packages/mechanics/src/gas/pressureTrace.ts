@@ -41,7 +41,8 @@ function openPressure(cycle: WorkingCycle, angle: number, released: number): num
   return eased(inletPressure, charge.pressure, (angle - 3 * Math.PI) / inletClosing);
 }
 
-function traceOf(cycle: WorkingCycle, closed: ClosedCycleRun, heat: number): PressureTrace {
+/** Puts a closed cycle and the pressures of the open valves together; for the searches of this folder. */
+export function traceOf(cycle: WorkingCycle, closed: ClosedCycleRun, heat: number): PressureTrace {
   const { step } = cycle;
   requireAll(positive, { inletPressure: cycle.inletPressure, exhaustPressure: cycle.exhaustPressure });
   const count = Math.round((4 * Math.PI) / step);

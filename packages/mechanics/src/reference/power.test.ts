@@ -1,7 +1,25 @@
-import { compareAtLeast, exact, row } from "../check/published.test-support.ts";
+import { compareAtLeast, exact, type PublishedRow, row } from "../check/published.test-support.ts";
 import * as m from "../index.ts";
 
-compareAtLeast(14);
+compareAtLeast(42);
+
+/** Thermal efficiency of a power from a fuel flow of the row's fuel. */
+const efficiencyOf = (r: PublishedRow, fuelFlow: number, power: number) =>
+  m.thermalEfficiency({
+    specificFuelConsumption: fuelFlow / power,
+    heatingValue: r.input("fuel_heating_value"),
+  });
+
+/** The row's four-stroke engine, by its bore, stroke, cylinders and speed. */
+const engineOf = (r: PublishedRow) => ({
+  displacement: m.engineDisplacement({
+    bore: r.input("bore"),
+    stroke: r.input("stroke"),
+    cylinders: r.input("cylinders"),
+  }),
+  angularSpeed: r.input("speed"),
+  revolutionsPerCycle: 2,
+});
 
 for (const id of ["TD-01", "TD-03", "TD-22"]) {
   row(id, (r) => {
@@ -27,22 +45,75 @@ row("TD-07", (r) => {
     heatCapacityRatio: 1.4,
   });
   r.agrees(exact("compressor_outlet_temperature"), outlet);
+  const airMassFlow =
+    (r.input("volumetric_efficiency_on_ambient") *
+      m.airDensity({ pressure: r.input("p1"), temperature: r.input("T1") }) *
+      r.input("displacement") *
+      r.input("speed")) /
+    (4 * Math.PI);
+  // The book's gas constant is 287.
+  r.agrees(exact("air_flow"), (airMassFlow * 287.05) / r.input("R"));
+  r.agrees(
+    "drive_power",
+    m.compressorPower({
+      airMassFlow,
+      inletTemperature: r.input("T1"),
+      outletTemperature: outlet,
+      mechanicalEfficiency: r.input("mechanical_efficiency"),
+    }),
+  );
 });
 
 row("TD-08", (r) => {
+  const fuelFlow = r.input("fuel_flow");
+  const engine = {
+    displacement: r.input("cylinders") * r.input("displacement_per_cylinder"),
+    angularSpeed: r.input("speed"),
+    revolutionsPerCycle: 2,
+  };
+  const air = {
+    airMassFlow: fuelFlow * r.input("air_fuel_ratio"),
+    pressure: r.input("intake_pressure"),
+    temperature: r.input("intake_temperature"),
+  };
+  // The book's gas constant is 287.
+  r.agrees("volumetric_efficiency", (m.volumetricEfficiency({ ...engine, ...air }) * 287) / 287.05);
+  r.agrees("brake_thermal_efficiency", efficiencyOf(r, fuelFlow, r.input("brake_power")));
   r.agrees("torque", m.torqueFromPower({ power: r.input("brake_power"), angularSpeed: r.input("speed") }));
+});
+
+row("TD-09", (r) => {
+  const engine = engineOf(r);
+  const indicated = m.powerFromMeanEffectivePressure({ ...engine, meanEffectivePressure: r.input("imep") });
+  const air =
+    r.input("volumetric_efficiency") * r.input("air_density") * (engine.displacement * engine.angularSpeed);
+  const fuelFlow = air / (4 * Math.PI) / r.input("air_fuel_ratio");
+  r.agrees("indicated_thermal_efficiency", efficiencyOf(r, fuelFlow, indicated));
+  const brake = indicated * r.input("mechanical_efficiency");
+  r.agrees("brake_power", brake);
 });
 
 row("TD-10", (r) => {
   const power = r.input("brake_load") * r.input("brake_arm") * r.input("speed");
   r.agrees("brake_power", power);
-  const displacement = m.engineDisplacement({
-    bore: r.input("bore"),
-    stroke: r.input("stroke"),
-    cylinders: r.input("cylinders"),
-  });
-  const engine = { displacement, angularSpeed: r.input("speed"), revolutionsPerCycle: 2 };
+  r.agrees("bmep", m.brakeMeanEffectivePressure({ ...engineOf(r), power }));
+  const fuelFlow = r.input("fuel_flow") * r.input("fuel_specific_gravity") * 1000;
+  r.agrees("bsfc", fuelFlow / power);
+  r.agrees("brake_thermal_efficiency", efficiencyOf(r, fuelFlow, power));
+  // Each cylinder indicates what the brake loses without it.
+  const cut = r.inputs("load_with_one_cylinder_cut").map((load) => r.input("brake_load") - load);
+  const indicated = cut.reduce((sum, load) => sum + load, 0) * r.input("brake_arm") * r.input("speed");
+  r.agrees("indicated_power", indicated);
+  r.agrees("mechanical_efficiency", m.mechanicalEfficiency({ brake: power, indicated }));
+});
+
+row("TD-11", (r) => {
+  const engine = engineOf(r);
+  // The brake's constant is in revolutions a minute and gives kilowatts.
+  const power = (1000 * r.input("brake_load") * (engine.angularSpeed * 60)) / (2 * Math.PI) / 20_000;
   r.agrees("bmep", m.brakeMeanEffectivePressure({ ...engine, power }));
+  r.agrees("torque", m.torqueFromPower({ power, angularSpeed: engine.angularSpeed }));
+  r.agrees("bsfc", (r.input("fuel_volume") * r.input("fuel_density")) / r.input("fuel_time") / power);
 });
 
 row("TD-13", (r) => {
@@ -54,7 +125,43 @@ row("TD-13", (r) => {
   });
 });
 
+row("TD-20", (r) => {
+  r.inputs("speed").forEach((speed, i) => {
+    r.agrees(["fmep_3000", "fmep_6000"][i]!, m.frictionBySpeed(speed));
+  });
+});
+
+row("TD-21", (r) => {
+  r.inputs("altitude").forEach((altitude, i) => {
+    const { pressure, temperature } = m.standardAtmosphere(altitude);
+    const feet = [1000, 5000, 10_000][i]!;
+    r.agrees(`p_${feet}`, pressure);
+    r.agrees(`t_${feet}`, (temperature - 273.15) * 1.8 + 32);
+  });
+});
+
+row("TD-26", (r) => {
+  const specificFuelConsumption = r.input("bsfc");
+  const airMassFlow = m.airMassFlow({
+    power: r.input("power"),
+    specificFuelConsumption,
+    airFuelRatio: r.input("air_fuel_ratio"),
+  });
+  r.agrees(
+    "volumetric_efficiency",
+    m.volumetricEfficiency({
+      displacement: r.input("displacement"),
+      angularSpeed: r.input("speed"),
+      revolutionsPerCycle: 2,
+      airMassFlow,
+      pressure: r.input("inlet_pressure"),
+      temperature: r.input("inlet_temperature") + 273.15,
+    }),
+  );
+});
+
 row("TD-27", (r) => {
+  r.agrees("brake_thermal_efficiency", efficiencyOf(r, r.input("fuel_flow"), 250e3));
   const engine = {
     displacement: r.input("displacement"),
     angularSpeed: r.input("speed"),
@@ -66,12 +173,25 @@ row("TD-27", (r) => {
   );
 });
 
+row("TD-28", (r) => {
+  const engine = engineOf(r);
+  const indicated = m.powerFromMeanEffectivePressure({ ...engine, meanEffectivePressure: r.input("imep") });
+  r.agrees("fuel_flow", m.fuelFlow({ power: indicated, specificFuelConsumption: r.input("isfc") }));
+  const ideal = 1 - r.input("compression_ratio") ** (1 - r.input("gamma"));
+  const perHeat = m.thermalEfficiency({ specificFuelConsumption: r.input("isfc"), heatingValue: 1 });
+  r.agrees("heating_value", perHeat / (r.input("relative_efficiency") * ideal));
+});
+
 row("TD-29", (r) => {
-  const displacement = m.engineDisplacement({
-    bore: r.input("bore"),
-    stroke: r.input("stroke"),
-    cylinders: r.input("cylinders"),
-  });
-  const engine = { displacement, angularSpeed: r.input("speed"), revolutionsPerCycle: 2 };
-  r.agrees("bmep", m.brakeMeanEffectivePressure({ ...engine, power: r.input("brake_power") }));
+  r.agrees("bmep", m.brakeMeanEffectivePressure({ ...engineOf(r), power: r.input("brake_power") }));
+  r.agrees("brake_thermal_efficiency", efficiencyOf(r, r.input("fuel_flow"), r.input("brake_power")));
+});
+
+row("TD-31", (r) => {
+  const brake = r.input("brake_power");
+  for (const speed of [1500, 2500]) {
+    const indicated = brake + r.input(`friction_power_${speed}`);
+    const efficiency = r.input("indicated_thermal_efficiency") * m.mechanicalEfficiency({ brake, indicated });
+    r.agrees(`bsfc_${speed}`, 1 / (efficiency * r.input("fuel_heating_value")));
+  }
 });

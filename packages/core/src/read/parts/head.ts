@@ -49,6 +49,21 @@ export const cylinderHead = part(
       tolerance: "0.5",
       help: "Volume of one combustion chamber with valves and plug fitted, to the head face.",
     }),
+    chamberSpread: dimension({
+      label: "Spread of the chamber volumes",
+      symbol: "d_ch",
+      unit: "cm3",
+      range: ["0 cm3", "20 cm3"],
+      help: "Largest less smallest chamber of the engine, all measured the same way.",
+    }),
+    chamberArea: dimension({
+      label: "Chamber area at the face",
+      symbol: "A_ch",
+      unit: "cm2",
+      range: ["3 cm2", "400 cm2"],
+      tolerance: "3 %",
+      help: "Area of the chamber’s opening in the head face, traced: it says how much volume goes with every tenth of a millimetre milled.",
+    }),
     squish: choice({
       label: "Squish band",
       help: "Whether a flat of the head stands close over a flat of the piston.",

@@ -67,6 +67,22 @@ export const piston = part(
         because: "no pockets are given apart: they are taken as part of the crown volume",
       },
     }),
+    fillVolume: dimension({
+      label: "Filled volume",
+      symbol: "V_f",
+      unit: "cm3",
+      range: ["0.5 cm3", "800 cm3"],
+      tolerance: "0.3",
+      help: "Liquid that fills the cylinder up to a plate on the deck, with the piston lowered and the gap above the top ring sealed with grease.",
+    }),
+    fillDepth: dimension({
+      label: "Depth at the fill test",
+      symbol: "x_f",
+      unit: "mm",
+      range: ["0 mm", "60 mm"],
+      tolerance: "0.02",
+      help: "Depth of the crown’s flat below the deck during the fill test; at least the height of a dome.",
+    }),
     topLandHeight: dimension({
       label: "Top land height",
       symbol: "h_1",

@@ -301,5 +301,44 @@ export const conditions = part(
       },
       "assumed",
     ),
+    ambientTemperature: dimension(
+      {
+        label: "Ambient temperature",
+        symbol: "T_a",
+        unit: "degC",
+        range: ["-40 degC", "60 degC"],
+        tolerance: "5",
+        help: "Temperature of the air that the engine draws in, at its filter.",
+        assumed: { value: "25 degC ± 10", because: "mild weather (common practice)" },
+      },
+      "assumed",
+    ),
+    relativeHumidity: dimension(
+      {
+        label: "Relative humidity",
+        symbol: "phi_a",
+        unit: "%",
+        range: ["0 %", "100 %"],
+        tolerance: "10",
+        help: "Water vapour in the ambient air, as a share of what it can hold.",
+        assumed: { value: "50 % ± 30", because: "neither desert nor rain (common practice)" },
+      },
+      "assumed",
+    ),
+    linerTemperature: dimension(
+      {
+        label: "Liner temperature",
+        symbol: "T_li",
+        unit: "degC",
+        range: ["-40 degC", "400 degC"],
+        tolerance: "15",
+        help: "Mean temperature of a dry liner at full load.",
+        assumed: {
+          value: "110 degC ± 15",
+          because: "dry liners run about 10 to 25 K above the block around them (from memory)",
+        },
+      },
+      "assumed",
+    ),
   },
 );

@@ -22,6 +22,15 @@ export const induction = part(
       tolerance: "0.05",
       places: ["absolute"],
       help: "Pressure in the inlet manifold at the power target, counted from a vacuum and said so: 2.0 bar absolute. A boost gauge reads about 1 bar less.",
+      assumed: {
+        byChoice: "induction.kind",
+        values: {
+          "naturally-aspirated": {
+            value: "0.99 bar absolute ± 0.04",
+            because: "an open throttle loses little of the ambient pressure (common practice)",
+          },
+        },
+      },
     }),
     chargeTemperature: dimension({
       label: "Charge temperature",
@@ -73,47 +82,67 @@ export const induction = part(
       tolerance: "5",
       help: "Air taken in, over swept volume at the density in the manifold, at the power target.",
     }),
-  },
-);
-
-/** The fuel and how much of it the engine asks for. */
-export const fuel = part(
-  { key: "fuel", id: "fuel", label: "Fuel", help: "The fuel and how much of it the engine asks for." },
-  {
-    kind: choice({
-      label: "Fuel",
-      help: "What is burnt.",
-      options: {
-        petrol: "petrol (gasoline)",
-        e85: "ethanol blend, 85 %",
-        ethanol: "ethanol",
-        methanol: "methanol",
-        gas: "LPG or natural gas",
+    compressorEfficiency: dimension({
+      label: "Compressor efficiency",
+      symbol: "eta_c",
+      unit: "%",
+      range: ["20 %", "90 %"],
+      tolerance: "3",
+      help: "Isentropic efficiency of the compressor at the power target, from its map.",
+      assumed: {
+        byChoice: "induction.kind",
+        values: {
+          turbocharged: { value: "70 % ± 5", because: "good turbocharger compressors (from memory)" },
+          supercharged: {
+            value: "58 % ± 12",
+            because: "from plain displacement blowers to good centrifugal ones (from memory)",
+          },
+        },
       },
     }),
-    researchOctane: dimension({
-      label: "Research octane number",
-      symbol: "RON",
-      unit: "1",
-      range: ["60", "130"],
-      tolerance: "1",
-      help: "Research octane number (ISO 5164, ASTM D2699); not the pump index that averages it with the motor number.",
+    pressureLoss: dimension({
+      label: "Pressure lost on the way in",
+      symbol: "Delta_p_i",
+      unit: "bar",
+      range: ["0 bar", "0.8 bar"],
+      tolerance: "0.03",
+      help: "What filter, pipes, charge cooler and throttle take from the pressure at the power target, together.",
+      assumed: {
+        value: "0.1 bar ± 0.06",
+        because: "filter, pipes and cooler together lose some 0.04 to 0.16 bar (from memory)",
+      },
     }),
-    airFuelRatio: dimension({
-      label: "Air-fuel ratio",
-      symbol: "AFR",
-      unit: "1",
-      range: ["3", "25"],
-      tolerance: "0.2",
-      help: "Mass of air to mass of fuel at the power target.",
+    coolerEffectiveness: dimension({
+      label: "Charge cooler effectiveness",
+      symbol: "epsilon_i",
+      unit: "%",
+      range: ["0 %", "100 %"],
+      tolerance: "5",
+      help: "How far the cooler brings the charge towards the temperature of what cools it: 100 % would be all the way; 0 % without a cooler.",
     }),
-    specificConsumption: dimension({
-      label: "Specific fuel consumption",
-      symbol: "b_e",
-      unit: "g/kWh",
-      range: ["150 g/kWh", "1500 g/kWh"],
-      tolerance: "10 %",
-      help: "Fuel per unit of work at the crankshaft, at the power target.",
+    coolingTemperature: dimension({
+      label: "Temperature of what cools the charge",
+      symbol: "T_k",
+      unit: "degC",
+      range: ["-40 degC", "120 degC"],
+      tolerance: "5",
+      help: "Air or water where it enters the charge cooler.",
+      assumed: {
+        value: "30 degC ± 10",
+        because: "the air before a cooler is a little warmer than ambient (common practice)",
+      },
+    }),
+    flowCoefficient: dimension({
+      label: "Mean inlet flow coefficient",
+      symbol: "C_i",
+      unit: "1",
+      range: ["0.15", "0.7"],
+      tolerance: "0.03",
+      help: "Mean of the flow coefficient of inlet port and valve over the whole opening, by the area of the valve head; from a flow bench.",
+      assumed: {
+        value: "0.36 ± 0.05",
+        because: "about 0.30 to 0.42 over the opening of usual cams (from memory)",
+      },
     }),
   },
 );
