@@ -2,7 +2,7 @@ import { finite, notNegative, positive, requireAll, requireThat } from "../check
 import type { SliderCrank } from "../kinematics/SliderCrank.ts";
 import { cornerDistance } from "../outline/cornerDistance.ts";
 import type { RodOutline } from "../outline/RodOutline.ts";
-import type { DistanceToObstacle } from "../outline/sweepOutline.ts";
+import type { DistanceToFixedObstacle } from "../outline/sweepOutline.ts";
 
 /** Flat-floored relief cut for the rod into the bottom of the cylinder, on both sides of the bore. */
 export interface RodNotch {
@@ -110,7 +110,7 @@ function distanceBesideNotch(across: number, radius: number, face: number, halfW
  */
 export function cylinderObstacle(
   geometry: Omit<RodToCylinder, "crank" | "outline">,
-): readonly DistanceToObstacle[] {
+): readonly DistanceToFixedObstacle[] {
   const { bore, cylinderAxisOffset: axis, cylinderBottomHeight: bottom } = geometry;
   requireAll(finite, { cylinderAxisOffset: axis, cylinderBottomHeight: bottom });
   const face = sideFaceDistance(geometry);
@@ -121,10 +121,10 @@ export function cylinderObstacle(
   // A notch so narrow that its floor stays inside the circle takes nothing off.
   const notch = open !== undefined && Math.hypot(floor, open.halfWidth) > radius ? open : undefined;
   const top = bottom + (notch?.height ?? 0);
-  return [1, -1].flatMap((side): readonly DistanceToObstacle[] => {
+  return [1, -1].flatMap((side): readonly DistanceToFixedObstacle[] => {
     // The wall of the other side is never nearer than this one, so beyond the axis the way stays as on it.
     const outwards = (x: number): number => Math.max(0, side * (x - axis));
-    const wall: DistanceToObstacle = (x, y) => {
+    const wall: DistanceToFixedObstacle = (x, y) => {
       const across = outwards(x);
       return cornerDistance(radius - Math.sqrt(across * across + face * face), top - y);
     };

@@ -37,5 +37,5 @@ export function nearestAtAngle(sweep: RodSweep, curves: readonly OutlineCurve[],
       bestCurve = curve;
     }
   }
-  return nearestOf(sweep.crank, bestCurve, best);
+  return nearestOf(sweep, bestCurve, best);
 }

@@ -7,8 +7,9 @@ export interface BlockPoint {
   readonly y: number;
 }
 
-/** Place of the rod at one crank angle: big-end centre (x, y) [m], sine and cosine of the rod angle. */
+/** Place of the rod at one crank angle [rad]: big-end centre (x, y) [m], sine and cosine of the rod angle. */
 export interface RodFrame {
+  readonly angle: number;
   readonly x: number;
   readonly y: number;
   readonly sin: number;
@@ -28,7 +29,7 @@ export interface RodFrame {
 export function rodFrame(crank: SliderCrank, angle: number): RodFrame {
   const x = crank.throwRadius * Math.sin(angle);
   const sin = (x - crank.pinLineOffset) / crank.rodLength;
-  return { x, y: crank.throwRadius * Math.cos(angle), sin, cos: Math.sqrt(1 - sin * sin) };
+  return { angle, x, y: crank.throwRadius * Math.cos(angle), sin, cos: Math.sqrt(1 - sin * sin) };
 }
 
 /**

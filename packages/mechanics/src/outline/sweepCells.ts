@@ -18,7 +18,7 @@ export interface SweepCell {
   readonly bound: number;
 }
 
-/** Cells the turn is first divided in: 7.5 degrees each, a few millimetres of motion. */
+/** Cells a turn is first divided in: 7.5 degrees each, a few millimetres of motion. */
 const firstCells = 48;
 /** Cells are halved until no point of one moves farther than this share of throw plus outline. */
 const finest = 1.5e-3;
@@ -26,10 +26,11 @@ const finest = 1.5e-3;
 /**
  * Farthest a point of the element moves per radian of crank angle [m]: r for the big-end centre, and its
  * distance from it times the rod's turning, d(phi)/d(theta) = r cos(theta) / (l cos(phi)) <= r / (l cos(phi_max)).
+ * What the obstacle moves by itself comes on top.
  */
-function motionPerRadian({ crank }: RodSweep, curve: OutlineCurve): number {
+function motionPerRadian({ crank, motion }: RodSweep, curve: OutlineCurve): number {
   const turning = crank.throwRadius / (crank.rodLength * Math.cos(largestRodAngle(crank)));
-  return crank.throwRadius + curve.reach * turning;
+  return crank.throwRadius + curve.reach * turning + (motion?.perRadian ?? 0);
 }
 
 /**
@@ -69,7 +70,8 @@ export function sweepCells(
   };
 
   const halfAngle = Math.PI / firstCells;
-  for (let i = 0; i < firstCells; i++) {
+  const count = firstCells * (sweep.motion?.turns ?? 1);
+  for (let i = 0; i < count; i++) {
     const angle = (2 * i + 1) * halfAngle;
     const frame = rodFrame(crank, angle);
     for (let curve = 0; curve < curves.length; curve++) {

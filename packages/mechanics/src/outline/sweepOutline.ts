@@ -1,19 +1,19 @@
 import { requireThat } from "../check/requireAll.ts";
 import { requireSliderCrank, type SliderCrank } from "../kinematics/SliderCrank.ts";
-import { type DistanceToObstacle, distanceAt } from "./distanceAt.ts";
+import { type DistanceToFixedObstacle, type DistanceToObstacle, distanceAt } from "./distanceAt.ts";
 import { leastOnInterval } from "./leastOnInterval.ts";
 import { curveU, curveV, type OutlineCurve, outlineCurves } from "./OutlineCurve.ts";
 import type { RodOutline, RodPoint } from "./RodOutline.ts";
 import { type BlockPoint, rodFrame, rodPointInBlock } from "./rodFrame.ts";
 import { type SweepCell, sweepCells } from "./sweepCells.ts";
 
-export type { DistanceToObstacle };
+export type { DistanceToFixedObstacle, DistanceToObstacle };
 
 /** The nearest approach of the rod to an obstacle. */
 export interface RodNearest {
   /** least distance [m]; negative when they overlap */
   readonly clearance: number;
-  /** crank angle of the nearest approach [rad], from 0 to below 2 pi */
+  /** crank angle of the nearest approach [rad], from 0 to below 2 pi, or to what the obstacle takes to repeat */
   readonly crankAngle: number;
   /** the rod's nearest point in the frame of the cylinder [m] */
   readonly point: BlockPoint;
@@ -21,21 +21,31 @@ export interface RodNearest {
   readonly rodPoint: RodPoint;
 }
 
+/** How an obstacle that moves by itself does so. */
+export interface ObstacleMotion {
+  /** farthest that any point of it moves for each radian of crank angle [m/rad], >= 0 */
+  readonly perRadian: number;
+  /** whole turns of the crankshaft after which it stands as before, >= 1 */
+  readonly turns: number;
+}
+
 /** A rod that swings and the parts of what it must clear. */
 export interface RodSweep {
   readonly crank: SliderCrank;
   readonly outline: RodOutline;
   readonly obstacle: readonly DistanceToObstacle[];
+  /** left out when the obstacle stands still */
+  readonly motion?: ObstacleMotion | undefined;
 }
 
 /** The answer for the point at t on a curve at one crank angle. */
 export function nearestOf(
-  crank: SliderCrank,
+  { crank, motion }: RodSweep,
   curve: OutlineCurve,
   at: { readonly angle: number; readonly t: number; readonly clearance: number },
 ): RodNearest {
   const rodPoint = { u: curveU(curve, at.t), v: curveV(curve, at.t) };
-  const turn = 2 * Math.PI;
+  const turn = 2 * Math.PI * (motion?.turns ?? 1);
   const turned = at.angle - turn * Math.floor(at.angle / turn);
   return {
     clearance: at.clearance,
@@ -97,7 +107,8 @@ function refine(sweep: RodSweep, curve: OutlineCurve, group: readonly SweepCell[
 }
 
 /**
- * Least distance from the swinging rod to an obstacle over the whole turn and over every point of every
+ * Least distance from the swinging rod to an obstacle over the whole turn (or what the
+ * obstacle takes to repeat) and over every point of every
  * outline element. Cells of crank angle by element that cannot hold the least distance are discarded by
  * the bound of sweepCells; what is left is refined along the element and the crank angle together.
  * Inside the cells left (under 0.2 mm across) the distance to a part that is not hollow bends down by no
@@ -127,5 +138,5 @@ export function sweepOutline(sweep: RodSweep): RodNearest {
       bestCurve = curve;
     }
   }
-  return nearestOf(sweep.crank, bestCurve, best);
+  return nearestOf(sweep, bestCurve, best);
 }

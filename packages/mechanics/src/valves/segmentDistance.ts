@@ -1,4 +1,5 @@
 import { finite, requireAll } from "../check/requireAll.ts";
+import { pointToSegment } from "../outline/pointToSegment.ts";
 
 /** A straight line from a to b in a plane [m]. */
 export interface Segment {
@@ -6,15 +7,6 @@ export interface Segment {
   readonly ay: number;
   readonly bx: number;
   readonly by: number;
-}
-
-/** Distance of a point from a segment [m]. */
-function pointDistance(x: number, y: number, { ax, ay, bx, by }: Segment): number {
-  const [dx, dy] = [bx - ax, by - ay];
-  const square = dx * dx + dy * dy;
-  const along = square === 0 ? 0 : ((x - ax) * dx + (y - ay) * dy) / square;
-  const t = Math.min(1, Math.max(0, along));
-  return Math.hypot(x - ax - t * dx, y - ay - t * dy);
 }
 
 /** Distance of a point from the line through a segment [m], + on its left. */
@@ -41,9 +33,9 @@ export function segmentDistance(first: Segment, second: Segment): number {
     return -Math.min(...[...offSecond, ...offFirst].map(Math.abs));
   }
   return Math.min(
-    pointDistance(first.ax, first.ay, second),
-    pointDistance(first.bx, first.by, second),
-    pointDistance(second.ax, second.ay, first),
-    pointDistance(second.bx, second.by, first),
+    pointToSegment(first.ax, first.ay, second.ax, second.ay, second.bx, second.by),
+    pointToSegment(first.bx, first.by, second.ax, second.ay, second.bx, second.by),
+    pointToSegment(second.ax, second.ay, first.ax, first.ay, first.bx, first.by),
+    pointToSegment(second.bx, second.by, first.ax, first.ay, first.bx, first.by),
   );
 }
