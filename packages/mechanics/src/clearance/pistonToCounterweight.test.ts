@@ -40,7 +40,8 @@ test("with an offset the edge still passes over the crank axis", () => {
 test("boundary", () => {
   refuses(() => pistonToCounterweight({ ...input, lowestPointDepth: 97.5 * mm }), "lowestPointDepth");
   refuses(() => pistonToCounterweight({ ...input, counterweightHalfSpan: 0 }), "counterweightHalfSpan");
-  refusesNonFinite(pistonToCounterweight, input);
+  refuses(() => pistonToCounterweight({ ...input, gapHalfWidth: 21 * mm }), "gapHalfWidth");
+  refusesNonFinite(pistonToCounterweight, { ...input, gapHalfWidth: 5 * mm });
 });
 
 /** Points and angles one by one, straight from the definition. */
@@ -50,13 +51,15 @@ function sampled(
   halfWidth: number,
   radius: number,
   halfSpan: number,
+  gap = 0,
 ): number {
   let least = Number.POSITIVE_INFINITY;
   for (let i = 0; i <= 1440; i++) {
     const theta = (i * Math.PI) / 720;
     const y = pinHeight(crank, theta) - depth;
     for (let k = -40; k <= 40; k++) {
-      const x = crank.pinLineOffset + (k / 40) * halfWidth;
+      if (gap > 0 && k === 0) continue;
+      const x = crank.pinLineOffset + (k / 40) * (halfWidth - gap) + Math.sign(k) * gap;
       const cosine = -(x * Math.sin(theta) + y * Math.cos(theta)) / Math.hypot(x, y);
       if (cosine >= Math.cos(halfSpan)) least = Math.min(least, Math.hypot(x, y) - radius);
     }
@@ -64,9 +67,9 @@ function sampled(
   return least;
 }
 
-property.prop([cranks, between(0, 0.03), between(0.05, 1.5)], { numRuns: 40 })(
+property.prop([cranks, between(0, 0.03), between(0.05, 1.5), between(0, 1)], { numRuns: 40 })(
   "agrees with points sampled from the definition",
-  (crank, halfWidth, halfSpan) => {
+  (crank, halfWidth, halfSpan, share) => {
     const depth = 0.4 * bottomDeadCentre(crank).height;
     const found = pistonToCounterweight({
       crank,
@@ -78,5 +81,17 @@ property.prop([cranks, between(0, 0.03), between(0.05, 1.5)], { numRuns: 40 })(
     const coarse = sampled(crank, depth, halfWidth, 0.05, halfSpan);
     expect(found.clearance).toBeLessThanOrEqual(coarse + 1e-9);
     near(found.clearance, coarse, 20e-6);
+    // The same edge with a gap in its middle, as the two sides of a skirt have.
+    const gap = share * halfWidth;
+    const sides = pistonToCounterweight({
+      crank,
+      lowestPointDepth: depth,
+      lowestHalfWidth: halfWidth,
+      gapHalfWidth: gap,
+      counterweightRadius: 0.05,
+      counterweightHalfSpan: halfSpan,
+    });
+    near(sides.clearance, sampled(crank, depth, halfWidth, 0.05, halfSpan, gap), 60e-6);
+    expect(sides.clearance).toBeGreaterThanOrEqual(found.clearance - 1e-9);
   },
 );
