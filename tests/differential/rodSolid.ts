@@ -1,17 +1,10 @@
 import type { OutlineElement, RodToCylinder } from "@trialfit/mechanics";
-import Module, { type ManifoldToplevel } from "manifold-3d";
+import type { Manifold } from "manifold-3d";
+import { loadSolids } from "./loadSolids.ts";
 
 /** Facets of the bore, and of a whole turn of an outline arc. */
 const boreFacets = 1440;
 const arcFacets = 1440;
-
-let loaded: Promise<ManifoldToplevel> | undefined;
-
-async function load(): Promise<ManifoldToplevel> {
-  const solids = await Module();
-  solids.setup();
-  return solids;
-}
 
 /** Points of an element in travel, its end left out: the next element starts there. */
 function pointsOf(element: OutlineElement): readonly (readonly [number, number])[] {
@@ -22,6 +15,38 @@ function pointsOf(element: OutlineElement): readonly (readonly [number, number])
     const angle = startAngle + (sweepAngle * i) / count;
     return [centre.u + radius * Math.cos(angle), centre.v + radius * Math.sin(angle)] as const;
   });
+}
+
+/** The extruded rod at one crank angle, in millimetres; facets of outline arcs lie inside the arc. */
+export async function rodSolid(
+  {
+    crank,
+    outline,
+    bigEndWidth,
+    planeOffset,
+  }: Pick<RodToCylinder, "crank" | "outline" | "bigEndWidth" | "planeOffset">,
+  angle: number,
+): Promise<Manifold> {
+  const { Manifold } = await loadSolids();
+  const { throwRadius: r, rodLength: l, pinLineOffset: e } = crank;
+  const tilt = Math.asin((r * Math.sin(angle) - e) / l);
+  const polygon = outline.elements
+    .flatMap(pointsOf)
+    .map(([u, v]): [number, number] => [
+      1e3 * (r * Math.sin(angle) - u * Math.sin(tilt) + v * Math.cos(tilt)),
+      1e3 * (r * Math.cos(angle) + u * Math.cos(tilt) + v * Math.sin(tilt)),
+    ]);
+  return Manifold.extrude([polygon], 1e3 * bigEndWidth, 0, 0, [1, 1], true).translate([
+    0,
+    0,
+    1e3 * planeOffset,
+  ]);
+}
+
+/** By how much facets of outline arcs lie inside the arc at most [m]. */
+export function arcFacetError({ elements }: RodToCylinder["outline"]): number {
+  const arcs = elements.map((element) => (element.kind === "arc" ? element.radius : 0));
+  return Math.max(...arcs) * (1 - Math.cos(Math.PI / arcFacets));
 }
 
 /**
@@ -35,23 +60,9 @@ export async function solidGap(
   angle: number,
   farthest: number,
 ): Promise<{ readonly gap: number; readonly facetError: number }> {
-  loaded ??= load();
-  const { Manifold } = await loaded;
-  const { crank, outline, bore, cylinderAxisOffset, cylinderBottomHeight, bigEndWidth, planeOffset } =
-    geometry;
-  const { throwRadius: r, rodLength: l, pinLineOffset: e } = crank;
-  const tilt = Math.asin((r * Math.sin(angle) - e) / l);
-  const polygon = outline.elements
-    .flatMap(pointsOf)
-    .map(([u, v]): [number, number] => [
-      1e3 * (r * Math.sin(angle) - u * Math.sin(tilt) + v * Math.cos(tilt)),
-      1e3 * (r * Math.cos(angle) + u * Math.cos(tilt) + v * Math.sin(tilt)),
-    ]);
-  const rod = Manifold.extrude([polygon], 1e3 * bigEndWidth, 0, 0, [1, 1], true).translate([
-    0,
-    0,
-    1e3 * planeOffset,
-  ]);
+  const { Manifold } = await loadSolids();
+  const { outline, bore, cylinderAxisOffset, cylinderBottomHeight, bigEndWidth, planeOffset } = geometry;
+  const rod = await rodSolid(geometry, angle);
 
   const radius = 500 * bore;
   const bottom = 1e3 * cylinderBottomHeight;
@@ -74,7 +85,6 @@ export async function solidGap(
     );
   }
   const gap = rod.minGap(block.translate([1e3 * cylinderAxisOffset, bottom, 0]), 1e3 * farthest) / 1e3;
-  const arcs = outline.elements.map((element) => (element.kind === "arc" ? element.radius : 0));
-  const short = (whole: number, facets: number) => whole * (1 - Math.cos(Math.PI / facets));
-  return { gap, facetError: short(bore / 2, boreFacets) + short(Math.max(...arcs), arcFacets) };
+  const facetError = (bore / 2) * (1 - Math.cos(Math.PI / boreFacets)) + arcFacetError(outline);
+  return { gap, facetError };
 }
