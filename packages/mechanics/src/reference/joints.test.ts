@@ -98,4 +98,13 @@ row("BJ-09", (r) => {
   r.agrees("mean_stress", (service + preload) / area / 2);
   const lost = preload - m.residualClamp({ preload, bolts: 1, loadFactor, jointLoad, pryingFactor: 1 });
   r.agrees("separation_factor", preload / lost);
+  r.agrees(
+    "fatigue_factor_goodman",
+    m.boltFatigueReserve({
+      preloadStress: preload / area,
+      amplitude: (service - preload) / area / 2,
+      enduranceStrength: r.input("endurance_strength"),
+      tensileStrength: r.input("tensile_strength"),
+    }),
+  );
 });

@@ -1,7 +1,7 @@
 import { compareAtLeast, row } from "../check/published.test-support.ts";
 import * as m from "../index.ts";
 
-compareAtLeast(12);
+compareAtLeast(17);
 
 row("MA-05", (r) => {
   const part = {
@@ -28,6 +28,53 @@ row("CY-01", (r) => {
   const [inner, outer] = [r.input("inner_radius"), r.input("outer_radius")];
   const wall = { bore: 2 * inner, wall: outer - inner };
   r.agrees("hoop_stress_r10", m.thickCylinderHoopStress({ ...wall, pressure: r.input("internal_pressure") }));
+});
+
+row("CY-02", (r) => {
+  const steel = { elasticModulus: r.input("modulus"), poissonRatio: r.input("poisson") };
+  const diameter = 2 * r.input("interface_radius");
+  const outerDiameter = 2 * r.input("outer_radius");
+  const pressure = m.pressFitPressure({
+    interference: 2 * r.input("radial_interference"),
+    diameter,
+    outerDiameter,
+    innerBore: 2 * r.input("inner_radius"),
+    outer: steel,
+    inner: steel,
+  });
+  r.agrees("interface_pressure", pressure);
+  r.agrees("hoop_outer_at_interface", m.pressFitHoopStress({ pressure, diameter, outerDiameter }));
+});
+
+row("CY-03", (r) => {
+  const steel = { elasticModulus: r.input("modulus"), poissonRatio: 0.3 };
+  const diameter = 2 * r.input("interface_radius");
+  const outerDiameter = 2 * r.input("outer_radius");
+  const pressure = m.pressFitPressure({
+    interference: 2 * r.input("radial_interference"),
+    diameter,
+    outerDiameter,
+    innerBore: 2 * r.input("inner_radius"),
+    // Alike metals: their Poisson's ratio plays no part.
+    outer: steel,
+    inner: steel,
+  });
+  r.agrees("contact_pressure", pressure);
+});
+
+row("CY-05", (r) => {
+  const diameter = 2 * r.input("interface_radius");
+  const outerDiameter = 2 * r.input("boss_outer_radius");
+  const pressure = m.pressFitPressure({
+    interference: 2 * r.input("radial_interference"),
+    diameter,
+    outerDiameter,
+    innerBore: 2 * r.input("pin_inner_radius"),
+    outer: { elasticModulus: r.input("E_boss"), poissonRatio: r.input("poisson_boss") },
+    inner: { elasticModulus: r.input("E_pin"), poissonRatio: r.input("poisson_pin") },
+  });
+  r.agrees("contact_pressure", pressure);
+  r.agrees("boss_hoop_at_interface", m.pressFitHoopStress({ pressure, diameter, outerDiameter }));
 });
 
 row("CY-06", (r) => {
