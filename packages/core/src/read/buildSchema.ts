@@ -10,7 +10,7 @@ import { connectingRod } from "./parts/connectingRod.ts";
 import { crankshaft } from "./parts/crankshaft.ts";
 import { damper } from "./parts/damper.ts";
 import { driveline } from "./parts/driveline.ts";
-import { headFastener, mainFastener } from "./parts/fasteners.ts";
+import { flywheelFastener, headFastener, mainFastener } from "./parts/fasteners.ts";
 import { flywheel } from "./parts/flywheel.ts";
 import { fuel } from "./parts/fuel.ts";
 import { cylinderHead, headGasket } from "./parts/head.ts";
@@ -41,6 +41,7 @@ export const parts: readonly Part[] = [
   crankshaft,
   damper,
   flywheel,
+  flywheelFastener,
   rodBearing,
   connectingRod,
   rodBolt,

@@ -22,6 +22,14 @@ export const headGasket = part(
       tolerance: "0.05",
       help: "Thickness after tightening, from the maker's sheet or a crushed sample; not the free thickness.",
     }),
+    clampShare: dimension({
+      label: "Share of the clamp on the fire ring",
+      symbol: "q_fr",
+      unit: "%",
+      range: ["10 %", "100 %"],
+      help: "Part of the fasteners’ clamp that presses on the ring round the cylinder, the rest lying on the gasket’s body.",
+      assumed: { value: "60 % ± 20", because: "40 to 80 % reach the fire ring (from memory)" },
+    }),
   },
 );
 

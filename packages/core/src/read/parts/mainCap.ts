@@ -22,5 +22,41 @@ export const mainCap = part(
       tolerance: "0.006",
       help: "How much wider the cap is than its register in the block.",
     }),
+    registerWidth: dimension({
+      label: "Register width",
+      symbol: "w_c",
+      unit: "mm",
+      range: ["30 mm", "300 mm"],
+      tolerance: "0.5",
+      help: "Width of the cap between its registers in the block.",
+    }),
+    modulus: dimension({
+      label: "Elastic modulus of the cap",
+      symbol: "E_cap",
+      unit: "GPa",
+      range: ["60 GPa", "220 GPa"],
+      help: "Young's modulus of the cap’s metal.",
+      assumed: {
+        byChoice: "mainCap.kind",
+        values: {
+          original: {
+            value: "150 GPa ± 30",
+            because: "original caps are of grey or ductile iron (from memory)",
+          },
+          upgraded: {
+            value: "190 GPa ± 25",
+            because: "replacement caps are of steel or ductile iron (from memory)",
+          },
+        },
+      },
+    }),
+    jointFriction: dimension({
+      label: "Friction of the cap joint",
+      symbol: "mu_c",
+      unit: "1",
+      range: ["0.05", "0.5"],
+      help: "Friction between cap and block.",
+      assumed: { value: "0.15 ± 0.03", because: "clean machined joints slip at 0.12 to 0.18 (from memory)" },
+    }),
   },
 );

@@ -1,5 +1,6 @@
 import { count, dimension } from "../fields.ts";
 import { part } from "../part.ts";
+import { jointFields, strengthFields } from "./fasteners.ts";
 
 /** The bolts of one connecting rod. */
 export const rodBolt = part(
@@ -57,13 +58,8 @@ export const rodBolt = part(
       tolerance: "5 %",
       help: "Clamp force of one bolt at its final stretch or torque, as its maker states it.",
     }),
-    yieldStrength: dimension({
-      label: "Yield strength",
-      symbol: "R_p",
-      unit: "MPa",
-      range: ["200 MPa", "2500 MPa"],
-      help: "Yield strength or 0.2 % proof strength from the maker's sheet.",
-    }),
+    ...strengthFields("rodBolt"),
+    ...jointFields("cap and rod at the bolt"),
     stretch: dimension({
       label: "Stretch",
       symbol: "f_b",

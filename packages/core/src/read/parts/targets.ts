@@ -340,5 +340,17 @@ export const conditions = part(
       },
       "assumed",
     ),
+    headFastenerTemperature: dimension(
+      {
+        label: "Head fastener temperature",
+        symbol: "T_hs",
+        unit: "degC",
+        range: ["-40 degC", "300 degC"],
+        tolerance: "20",
+        help: "Mean temperature of the head studs or bolts at full load.",
+        assumed: { value: "90 degC ± 15", because: "head studs run a little below the block (from memory)" },
+      },
+      "assumed",
+    ),
   },
 );

@@ -1,4 +1,4 @@
-import { torquePreload } from "../../torquePreload.ts";
+import { torquePreload } from "../../joints/torquePreload.ts";
 
 export const headPreload = torquePreload({
   id: "headPreload",

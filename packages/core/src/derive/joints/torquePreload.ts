@@ -1,14 +1,15 @@
 import { preloadFromTorque, threadGeometry } from "@trialfit/mechanics";
-import { quantity } from "./Quantity.ts";
+import { quantity } from "../Quantity.ts";
 
 /** What sets the preload of one joint's fasteners apart from another's. */
 interface TorquePreload {
   readonly id: string;
   readonly name: string;
   readonly symbol: string;
-  readonly system: "fasteners" | "main-caps";
+  readonly system: "fasteners" | "main-caps" | "flywheel";
   /** Key of the part that holds the fastener's fields. */
-  readonly part: "headFastener" | "mainFastener";
+  readonly part: "headFastener" | "mainFastener" | "flywheelFastener";
+  readonly display?: true;
 }
 
 /** Declares the preload that a torque gives: one declaration for every screwed joint. */

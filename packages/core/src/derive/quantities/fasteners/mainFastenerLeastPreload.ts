@@ -1,0 +1,4 @@
+import { joints } from "../../joints/Joint.ts";
+import { leastPreload } from "../../joints/leastPreload.ts";
+
+export const mainFastenerLeastPreload = leastPreload(joints.main);
