@@ -167,6 +167,7 @@ export * from "./volumes/clearanceVolume.ts";
 export * from "./volumes/compressionPressure.ts";
 export * from "./volumes/compressionRatio.ts";
 export * from "./volumes/compressionRatioSpread.ts";
+export * from "./volumes/crankcaseVolumeSwing.ts";
 export * from "./volumes/crownVolumeFromFill.ts";
 export * from "./volumes/cylinderVolumeAt.ts";
 export * from "./volumes/cylinderVolumeRate.ts";

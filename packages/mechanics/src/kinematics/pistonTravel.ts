@@ -1,6 +1,24 @@
+import { finite, requireAll } from "../check/requireAll.ts";
 import { topDeadCentre } from "./deadCentres.ts";
-import { pinHeight } from "./pinHeight.ts";
 import type { SliderCrank } from "./SliderCrank.ts";
+
+/**
+ * Distance the piston stands below its top dead centre, as a function of the crank angle, checked once: for
+ * sweeps.
+ * @param crank the mechanism
+ * @returns crank angle [rad] → travel s [m], from 0 to the stroke
+ * @throws RangeError when the mechanism cannot turn
+ *
+ * Source: plane geometry.
+ */
+export function pistonTravelOver(crank: SliderCrank): (angle: number) => number {
+  const { height } = topDeadCentre(crank);
+  const { throwRadius: r, rodLength: l, pinLineOffset: e } = crank;
+  return (angle) => {
+    const across = r * Math.sin(angle) - e;
+    return height - r * Math.cos(angle) - Math.sqrt(l * l - across * across);
+  };
+}
 
 /**
  * Distance the piston stands below its top dead centre.
@@ -12,5 +30,6 @@ import type { SliderCrank } from "./SliderCrank.ts";
  * Source: plane geometry.
  */
 export function pistonTravel(crank: SliderCrank, angle: number): number {
-  return topDeadCentre(crank).height - pinHeight(crank, angle);
+  requireAll(finite, { angle });
+  return pistonTravelOver(crank)(angle);
 }

@@ -1,5 +1,5 @@
 import { finite, positive, requireAll } from "../check/requireAll.ts";
-import { topDeadCentre } from "../kinematics/deadCentres.ts";
+import { pistonTravelOver } from "../kinematics/pistonTravel.ts";
 import type { SliderCrank } from "../kinematics/SliderCrank.ts";
 import { boreArea } from "./boreArea.ts";
 
@@ -24,12 +24,8 @@ export function cylinderVolume(cylinder: Cylinder): (angle: number) => number {
   const { crank, clearanceVolume } = cylinder;
   requireAll(positive, { clearanceVolume });
   const area = boreArea(cylinder.bore);
-  const { height } = topDeadCentre(crank);
-  const { throwRadius: r, rodLength: l, pinLineOffset: e } = crank;
-  return (angle) => {
-    const across = r * Math.sin(angle) - e;
-    return clearanceVolume + area * (height - r * Math.cos(angle) - Math.sqrt(l * l - across * across));
-  };
+  const travel = pistonTravelOver(crank);
+  return (angle) => clearanceVolume + area * travel(angle);
 }
 
 /**

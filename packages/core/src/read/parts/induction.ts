@@ -108,8 +108,17 @@ export const induction = part(
       tolerance: "0.03",
       help: "What filter, pipes, charge cooler and throttle take from the pressure at the power target, together.",
       assumed: {
-        value: "0.1 bar ± 0.06",
-        because: "filter, pipes and cooler together lose some 0.04 to 0.16 bar (from memory)",
+        byChoice: "induction.kind",
+        values: {
+          turbocharged: {
+            value: "0.1 bar ± 0.06",
+            because: "filter, pipes and cooler together lose some 0.04 to 0.16 bar (from memory)",
+          },
+          supercharged: {
+            value: "0.1 bar ± 0.06",
+            because: "filter, pipes and cooler together lose some 0.04 to 0.16 bar (from memory)",
+          },
+        },
       },
     }),
     coolerEffectiveness: dimension({
