@@ -7,6 +7,7 @@ import { pistonToPiston } from "./pistonToPiston.ts";
 const eight = {
   crank: { throwRadius: 45 * mm, rodLength: 152.4 * mm, pinLineOffset: 0 },
   bankAngle: 90 * deg,
+  bankStagger: 0,
   skirtDepth: 40 * mm,
   skirtDiameter: 102.9 * mm,
 };
@@ -29,7 +30,7 @@ property.prop([cranks, between(0.3, 3), between(0.03, 0.12)], { numRuns: 40 })(
   "agrees with corners followed through the block, and mirrored it is the same",
   (crank, bankAngle, skirtDiameter) => {
     const skirtDepth = 0.3 * bottomDeadCentre(crank).height;
-    const input = { crank, bankAngle, skirtDepth, skirtDiameter };
+    const input = { crank, bankAngle, bankStagger: 0, skirtDepth, skirtDiameter };
     const found = pistonToPiston(input).clearance;
     let least = Number.POSITIVE_INFINITY;
     for (let i = 0; i < 7200; i++) {
@@ -54,8 +55,31 @@ property.prop([cranks, between(0.3, 3), between(0.03, 0.12)], { numRuns: 40 })(
   },
 );
 
+property.prop([between(0, 120), between(0, 20), between(60, 170)], { numRuns: 40 })(
+  "a stagger never brings them nearer, and the points of the two rims are no nearer than said",
+  (stagger, more, degrees) => {
+    const input = { ...eight, bankAngle: degrees * deg, bankStagger: stagger * mm };
+    const { clearance } = pistonToPiston(input);
+    const wider = pistonToPiston({ ...input, bankStagger: (stagger + more) * mm }).clearance;
+    expect(wider).toBeGreaterThanOrEqual(clearance - 1e-9);
+    const apart = pistonToPiston({ ...input, bankStagger: 0 }).clearance;
+    const radius = eight.skirtDiameter / 2;
+    const receded = (u: number) => (radius - Math.sqrt(radius ** 2 - u ** 2)) * Math.cos(input.bankAngle / 2);
+    let least = Number.POSITIVE_INFINITY;
+    for (let i = -100; i <= 100; i++) {
+      for (let j = -100; j <= 100; j++) {
+        const [u, v] = [(i / 100) * radius, (j / 100) * radius];
+        const across = apart + receded(u) + receded(v);
+        least = Math.min(least, Math.hypot(Math.max(0, across), input.bankStagger + u - v));
+      }
+    }
+    if (clearance > 0) near(clearance, least, 0.05 * mm);
+  },
+);
+
 test("boundary", () => {
   refuses(() => pistonToPiston({ ...eight, bankAngle: 0 }), "bankAngle");
+  refuses(() => pistonToPiston({ ...eight, bankStagger: -1 }), "bankStagger");
   expect(() => pistonToPiston({ ...eight, crank: { ...eight.crank, throwRadius: 1 } })).toThrow(RangeError);
   refusesNonFinite(pistonToPiston, eight);
 });

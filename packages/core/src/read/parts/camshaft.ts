@@ -1,4 +1,4 @@
-import { dimension } from "../fields.ts";
+import { choice, dimension } from "../fields.ts";
 import { part } from "../part.ts";
 import { table } from "../tableField.ts";
 
@@ -125,6 +125,18 @@ export const camshaft = part(
       range: ["4 mm", "40 mm"],
       tolerance: "0.2",
       help: "Width over which lobe and follower touch.",
+    }),
+    rotation: choice({
+      label: "Sense of rotation",
+      help: "Which way the camshaft turns, seen from the same end as the crankshaft.",
+      options: {
+        "as-crankshaft": "the same way: chain, belt, or gears with one between",
+        "against-crankshaft": "the other way: a pair of gears",
+      },
+      assumed: {
+        value: "as-crankshaft",
+        because: "most camshafts in a block are driven by a chain (common practice)",
+      },
     }),
     sprocketRadius: dimension({
       label: "Crankshaft sprocket radius",

@@ -234,6 +234,18 @@ export const crankshaft = part(
       help: "The crankshaft as lumps of inertia joined by springs, from front to flywheel, from a computation or a test. It outranks the estimate from journal and web sizes.",
       check: requireStations,
     }),
+    deflectionAtSpeed: dimension({
+      label: "Give of crankshaft and caps",
+      symbol: "delta_cd",
+      unit: "mm",
+      range: ["0 mm", "0.5 mm"],
+      tolerance: "0.02",
+      help: "How much higher the piston comes at speed because the crankshaft bends and the rod cap goes oval.",
+      assumed: {
+        value: "0.04 mm ± 0.02",
+        because: "bending of the crankshaft and ovality of the cap take 0.02 to 0.06 mm (common practice)",
+      },
+    }),
     expansion: expansionField("crankshaft.material", "c", materials),
     modulus: modulusField("crankshaft.material", "c", materials),
   },

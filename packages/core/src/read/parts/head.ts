@@ -72,6 +72,14 @@ export const cylinderHead = part(
       tolerance: "3 %",
       help: "Area of the chamber’s opening in the head face, traced: it says how much volume goes with every tenth of a millimetre milled.",
     }),
+    squishEdgeLength: dimension({
+      label: "Squish edge length",
+      symbol: "L_e",
+      unit: "mm",
+      range: ["10 mm", "800 mm"],
+      tolerance: "5 %",
+      help: "Length of the edge of the squish band over which the charge leaves it into the chamber, all bands of one cylinder together; traced on the head face.",
+    }),
     squish: choice({
       label: "Squish band",
       help: "Whether a flat of the head stands close over a flat of the piston.",
