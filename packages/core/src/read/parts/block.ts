@@ -209,6 +209,10 @@ export const block = part(
           "billet-aluminium": {
             value: "200 MPa ± 30",
             because: "wrought aluminium alloys shear at about 170 to 230 MPa (from memory)",
+          },
+        },
+      },
+    }),
     bankStagger: dimension({
       label: "Bank stagger",
       symbol: "s_bk",
