@@ -29,6 +29,7 @@ export { describeComparison, operatorWords } from "./report/describeComparison.t
 export { describeCondition } from "./report/describeCondition.ts";
 export { type Detail, describeFinding } from "./report/describeFinding.ts";
 export { DISCLAIMER, describeReport } from "./report/describeReport.ts";
+export { describeRoutes } from "./report/describeRoutes.ts";
 export { explainField } from "./report/explainField.ts";
 export { explainQuantity } from "./report/explainQuantity.ts";
 export { explainRule } from "./report/explainRule.ts";

@@ -2,6 +2,7 @@ import { quantities } from "../derive/generated/quantities.ts";
 import type { Quantity } from "../derive/Quantity.ts";
 import { fieldLabel, fields } from "../read/fieldCatalog.ts";
 import { formatNumber } from "../units/formatNumber.ts";
+import { describeRoutes } from "./describeRoutes.ts";
 import { nameFields } from "./nameFields.ts";
 import { nameSource } from "./nameSource.ts";
 import { printBand } from "./printValue.ts";
@@ -76,6 +77,7 @@ export function explainQuantity(quantity: Quantity, report?: Report): ReportDocu
       text: quantity.formula === undefined ? quantity.method! : `${quantity.symbol} = ${quantity.formula}`,
     },
     ...inputLines(quantity, worked),
+    ...describeRoutes(quantity).map((text, index) => ({ label: `way ${index + 1}`, text })),
     { label: "valid", text: quantity.valid },
     ...quantity.sources.map((source) => ({ label: "source", text: nameSource(source) })),
   ];
