@@ -118,15 +118,22 @@ export function indicatedWork(
   from: number,
   to: number,
 ): number {
-  const { step } = trace;
+  const { step, pressures } = trace;
+  const count = pressures.length;
   const volumeAt = cylinderVolume(cylinder);
+  const first = Math.round(from / step);
+  const last = Math.round(to / step);
+  let index = ((first % count) + count) % count;
+  let pressure = pressures[index]!;
+  let volume = volumeAt(first * step);
   let work = 0;
-  const [first, last] = [Math.round(from / step), Math.round(to / step)];
-  let [pressure, volume] = [pressureAt(trace, first * step), volumeAt(first * step)];
   for (let k = first + 1; k <= last; k++) {
-    const [nextPressure, nextVolume] = [pressureAt(trace, k * step), volumeAt(k * step)];
+    index = index + 1 === count ? 0 : index + 1;
+    const nextPressure = pressures[index]!;
+    const nextVolume = volumeAt(k * step);
     work += ((pressure + nextPressure) / 2) * (nextVolume - volume);
-    [pressure, volume] = [nextPressure, nextVolume];
+    pressure = nextPressure;
+    volume = nextVolume;
   }
   return work;
 }

@@ -8,7 +8,7 @@ export const specificPower = quantity({
   decimals: 1,
   system: "targets",
   meaning:
-    "Power at the crankshaft over the displacement: how highly the engine is tuned. Parts made for half of it seldom live.",
+    "Power at the crankshaft over the displacement: how highly the engine is tuned. It grows with mean effective pressure and with speed, and with it the load on every part.",
   inputs: { P_c: "crankPower", V_H: "engineDisplacement" },
   formula: "P_c / V_H",
   compute: ({ P_c, V_H }) => P_c / V_H,
