@@ -80,17 +80,22 @@ describe.each(names)("%s", (name) => {
   }, 120_000);
 
   it("is a useful report with half of the fields", async () => {
-    const half = fieldPaths(build)
-      .filter((_, index) => index % 2 === 1)
-      .reduce(withoutField, build);
-    const report = await evaluate(half);
-    const { holds, fails, open, unknown } = report.summary;
-    expect(unknown).toBeGreaterThan(10);
-    expect(holds + fails + open).toBeGreaterThan(5);
-    for (const verdict of report.verdicts) {
-      if (verdict.verdict === "unknown")
-        expect(verdict.missing.length + verdict.reasons.length, verdict.rule).toBeGreaterThan(0);
+    // Which fields belong together changes with every field that is added, so both halves count.
+    let judged = 0;
+    for (const left of [0, 1]) {
+      const half = fieldPaths(build)
+        .filter((_, index) => index % 2 === left)
+        .reduce(withoutField, build);
+      const report = await evaluate(half);
+      const { holds, fails, open, unknown } = report.summary;
+      expect(unknown).toBeGreaterThan(10);
+      judged += holds + fails + open;
+      for (const verdict of report.verdicts) {
+        if (verdict.verdict === "unknown")
+          expect(verdict.missing.length + verdict.reasons.length, verdict.rule).toBeGreaterThan(0);
+      }
     }
+    expect(judged).toBeGreaterThan(10);
   }, 60_000);
 });
 
