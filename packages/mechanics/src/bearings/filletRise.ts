@@ -19,12 +19,14 @@ export function filletRise(input: { filletRadius: number; axialDistance: number 
 }
 
 /**
- * Radial room between the shell's edge and the fillet: half the oil clearance and the chamfer, less the
- * fillet's rise.
+ * Radial room between the shell and the fillet, half the oil clearance plus what the chamfer leaves less the rise of
+ * the fillet, at both ends of the chamfer: the rise falls ever more slowly and the chamfer evenly, so the least is at
+ * one of them. At the edge alone, a wide chamfer's inner end is overlooked.
  * @param input.filletRadius of the journal [m], > 0
  * @param input.axialDistance shell edge to cheek at the worst axial position [m], >= 0
  * @param input.bearingClearance diametral oil clearance [m]
- * @param input.chamferDepth radial depth of the chamfer on the shell's edge [m], >= 0
+ * @param input.chamferDepth of the chamfer on the shell's edge, square to the journal [m], >= 0
+ * @param input.chamferWidth of the chamfer along the journal [m], >= 0
  * @returns room [m], - when the shell rides on the fillet
  * @throws RangeError when a value is out of range
  *
@@ -35,9 +37,11 @@ export function shellToFilletClearance(input: {
   axialDistance: number;
   bearingClearance: number;
   chamferDepth: number;
+  chamferWidth: number;
 }): number {
-  const { bearingClearance, chamferDepth } = input;
+  const { filletRadius, axialDistance, bearingClearance, chamferDepth, chamferWidth } = input;
   requireAll(finite, { bearingClearance });
-  requireAll(notNegative, { chamferDepth });
-  return bearingClearance / 2 + chamferDepth - filletRise(input);
+  requireAll(notNegative, { chamferDepth, chamferWidth });
+  const inner = filletRise({ filletRadius, axialDistance: axialDistance + chamferWidth });
+  return bearingClearance / 2 + Math.min(chamferDepth - filletRise(input), -inner);
 }

@@ -10,7 +10,12 @@ import {
   refusesNonFinite,
   rpm,
 } from "../check/support.test-support.ts";
-import { shortBearingAttitude, shortBearingEccentricity, shortBearingLoad } from "./shortBearing.ts";
+import {
+  shortBearingAttitude,
+  shortBearingEccentricity,
+  shortBearingLoad,
+  shortBearingSommerfeld,
+} from "./shortBearing.ts";
 import { sommerfeld } from "./sommerfeld.ts";
 
 const bearing = {
@@ -35,6 +40,8 @@ test("boundary", () => {
   refuses(() => shortBearingLoad({ ...bearing, eccentricity: 1 }), "eccentricity");
   refuses(() => shortBearingEccentricity({ ...bearing, load: -1 }), "load");
   refuses(() => shortBearingAttitude(1), "eccentricity");
+  refuses(() => shortBearingSommerfeld({ eccentricity: 0, lengthRatio: 0.4 }), "eccentricity");
+  refusesNonFinite(shortBearingSommerfeld, { eccentricity: 0.5, lengthRatio: 0.4 });
   refusesNonFinite(shortBearingLoad, { ...bearing, eccentricity: 0.5 });
   refusesNonFinite(shortBearingEccentricity, { ...bearing, load: 1000 });
   refusesNonFinite((eccentricity: number) => shortBearingAttitude(eccentricity), 0.5);
@@ -57,6 +64,5 @@ property.prop([between(0.01, 0.98)])("the load is Ocvirk's in Sommerfeld form to
     unitLoad: load / (journalDiameter * length),
     journalRadius: journalDiameter / 2,
   });
-  const expected = (1 - e ** 2) ** 2 / (Math.PI * e * Math.sqrt(Math.PI ** 2 * (1 - e ** 2) + 16 * e ** 2));
-  nearly(s * (length / journalDiameter) ** 2, expected);
+  nearly(s, shortBearingSommerfeld({ eccentricity: e, lengthRatio: length / journalDiameter }));
 });

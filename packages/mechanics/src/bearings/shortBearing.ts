@@ -60,6 +60,25 @@ export function shortBearingEccentricity(input: ShortBearing & { readonly load: 
 }
 
 /**
+ * Sommerfeld number of a short bearing at a given eccentricity (Ocvirk):
+ * S (L/D)^2 = (1 - eps^2)^2 / (pi eps sqrt(pi^2 (1 - eps^2) + 16 eps^2)).
+ * @param input.eccentricity offset of the journal over the radial clearance [-], above 0 and below 1
+ * @param input.lengthRatio length over diameter [-], > 0
+ * @returns Sommerfeld number [-]
+ * @throws RangeError when a value is out of range
+ *
+ * Source: Ocvirk, NACA TN 2808.
+ */
+export function shortBearingSommerfeld(input: { eccentricity: number; lengthRatio: number }): number {
+  const { eccentricity, lengthRatio } = input;
+  requireAll({ above: 0, below: 1 }, { eccentricity });
+  requireAll(positive, { lengthRatio });
+  const rest = 1 - eccentricity ** 2;
+  const shape = Math.PI * eccentricity * Math.sqrt(Math.PI ** 2 * rest + 16 * eccentricity ** 2);
+  return rest ** 2 / (shape * lengthRatio ** 2);
+}
+
+/**
  * Attitude angle of a short bearing: from the load line to the line of centres,
  * tan(angle) = pi sqrt(1 - eps^2) / (4 eps).
  * @param eccentricity offset of the journal over the radial clearance [-], 0 up to 1

@@ -1,7 +1,25 @@
 import { compareAtLeast, exact, type PublishedRow, row } from "../check/published.test-support.ts";
 import * as m from "../index.ts";
 
-compareAtLeast(18);
+compareAtLeast(144);
+
+/** The films of Raimondi and Boyd, solved anew and from the table of solved films. */
+for (const id of ["JB-01", "JB-02"]) {
+  row(id, (r) => {
+    for (const eccentricity of r.inputs("eccentricity_ratio")) {
+      for (const filmOf of [m.reynoldsFilm, m.finiteFilm]) {
+        const film = filmOf({ eccentricity, lengthRatio: r.input("length_over_diameter") });
+        const at = `e${String(eccentricity).replace(".", "p")}`;
+        r.agrees(`S_${at}`, film.sommerfeld);
+        r.agrees(`attitude_angle_${at}`, film.attitude);
+        r.agrees(`friction_variable_${at}`, film.friction);
+        r.agrees(`flow_variable_${at}`, film.flow);
+        r.agrees(`side_flow_ratio_${at}`, film.sideFlowShare);
+        r.agrees(`P_over_pmax_${at}`, film.pressureRatio);
+      }
+    }
+  });
+}
 
 const bearingOf = (r: PublishedRow, diameter: string, length: number) => ({
   angularSpeed: r.input("speed"),
@@ -22,6 +40,11 @@ row("JB-03", (r) => {
     eccentricity: 1 - r.input("h0_over_c_from_chart"),
   });
   r.agrees("minimum_film", film);
+  r.agrees("eccentricity", r.input("radial_clearance") - film);
+  const viscosity = r.input("viscosity");
+  const [radialClearance, angularSpeed] = [r.input("radial_clearance"), r.input("speed")];
+  r.agrees("S", m.sommerfeld({ viscosity, angularSpeed, unitLoad, journalRadius, radialClearance }));
+  r.agrees("peak_pressure", unitLoad / r.input("P_over_pmax_from_chart"));
 });
 
 row("JB-04", (r) => {
@@ -69,6 +92,11 @@ row("JB-07", (r) => {
     r.agrees(`S_times_LD2_${name}`, sommerfeld * (0.02 / 0.05) ** 2);
     r.agrees(`attitude_angle_${name}`, m.shortBearingAttitude(eccentricity));
   }
+});
+
+row("JB-09", (r) => {
+  for (const [i, name] of ["h0_min_d1", "h0_min_d2", "h0_min_d2p5"].entries())
+    r.agrees(name, m.trumplerFilm(r.inputs("diameter")[i]!));
 });
 
 row("JB-08", (r) => {

@@ -1,0 +1,76 @@
+/** Slopes of x and y at a place, written into the array. */
+export type PlaneSlope = (at: number, x: number, y: number, into: Float64Array) => void;
+
+export interface PlaneSpan {
+  readonly from: number;
+  readonly to: number;
+  readonly x: number;
+  readonly y: number;
+  /** error of a step */
+  readonly tolerance: number;
+  readonly widest: number;
+}
+
+/** Points inside a step at which the path is looked at. */
+const INNER = [0.25, 0.5, 0.75] as const;
+const SAFETY = 0.9;
+const NARROWEST_SHARE = 1e-9;
+
+/** Factor on a step whose error is this share of what is allowed; what is no number is far too much. */
+const factorFor = (share: number) =>
+  Number.isNaN(share) ? 0.2 : Math.min(3, Math.max(0.2, SAFETY * Math.cbrt(1 / Math.max(share, 1e-6))));
+
+/**
+ * Follows x and y over an interval by the Runge-Kutta pair of third and second order of Bogacki and Shampine, with
+ * steps fitted to the error.
+ * @param slope of the path
+ * @param span interval, start, tolerance and widest step
+ * @param watch is told the path at every step and at three points inside it, by the cubic through both ends
+ * @returns x and y at the end
+ * @throws RangeError when the steps become too small to go on
+ *
+ * Source: P. Bogacki, L. F. Shampine (coefficients from memory; order held in the tests).
+ */
+export function bogackiShampine(
+  slope: PlaneSlope,
+  span: PlaneSpan,
+  watch?: (at: number, x: number, y: number) => void,
+): [number, number] {
+  const { from, to, tolerance, widest } = span;
+  let { x, y } = span;
+  let [first, last] = [new Float64Array(2), new Float64Array(2)];
+  const [second, third] = [new Float64Array(2), new Float64Array(2)];
+  let at = from;
+  let step = Math.min(widest, to - from);
+  slope(at, x, y, first);
+  while (at < to) {
+    const closes = at + step >= to;
+    if (closes) step = to - at;
+    slope(at + step / 2, x + (step / 2) * first[0]!, y + (step / 2) * first[1]!, second);
+    slope(at + 0.75 * step, x + 0.75 * step * second[0]!, y + 0.75 * step * second[1]!, third);
+    const nextOf = (k: 0 | 1) => (step / 9) * (2 * first[k]! + 3 * second[k]! + 4 * third[k]!);
+    const [nextX, nextY] = [x + nextOf(0), y + nextOf(1)];
+    slope(at + step, nextX, nextY, last);
+    const errorOf = (k: 0 | 1) =>
+      (step / 72) * (-5 * first[k]! + 6 * second[k]! + 8 * third[k]! - 9 * last[k]!);
+    const share = Math.hypot(errorOf(0), errorOf(1)) / tolerance;
+    const factor = factorFor(share);
+    if (share <= 1) {
+      if (watch !== undefined) {
+        for (const t of INNER) {
+          const along = (start: number, rise: number, k: 0 | 1) =>
+            start + t * t * (3 - 2 * t) * rise + step * t * (1 - t) * ((1 - t) * first[k]! - t * last[k]!);
+          watch(at + t * step, along(x, nextX - x, 0), along(y, nextY - y, 1));
+        }
+        watch(at + step, nextX, nextY);
+      }
+      at = closes ? to : at + step;
+      [x, y] = [nextX, nextY];
+      [first, last] = [last, first];
+    } else if (step <= NARROWEST_SHARE * (to - from)) {
+      throw new RangeError(`step: found ${step}, expected the path to allow wider ones`);
+    }
+    step = Math.min(widest, step * factor);
+  }
+  return [x, y];
+}

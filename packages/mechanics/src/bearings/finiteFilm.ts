@@ -1,0 +1,61 @@
+import { requireAll } from "../check/requireAll.ts";
+import { filmTable } from "./filmTable.ts";
+import { tableEccentricities, tableLengthRatios } from "./filmTableNodes.ts";
+import { lengthRatios } from "./lengthRatios.ts";
+import { type FilmVariables, frictionVariable } from "./reynoldsFilm.ts";
+import { shortBearingSommerfeld } from "./shortBearing.ts";
+import { tableCurve } from "./tableCurve.ts";
+
+/** Columns of a row by name. */
+const columns = { loadShare: 0, attitude: 1, flow: 2, sideFlowShare: 3, pressureRatio: 4 } as const;
+export type FilmColumn = keyof typeof columns;
+
+// Over these two the columns run nearly straight; the share of the load itself does so by its logarithm.
+const thinning = (eccentricity: number) => -Math.log(1 - eccentricity);
+const rows = tableEccentricities.map(thinning);
+const blocks = tableLengthRatios.map(Math.log);
+const logarithms = filmTable.map((block) => block.map((row) => Math.log(row[columns.loadShare])));
+
+/**
+ * One column of the table for any length over diameter, as a function of the eccentricity. Below 0.01 and above
+ * 0.99 it keeps the value there.
+ * @param lengthRatio length over diameter [-], 0.1 to 2
+ * @param column which
+ * @throws RangeError when the ratio is out of range
+ */
+export function filmColumn(lengthRatio: number, column: FilmColumn): (eccentricity: number) => number {
+  requireAll(lengthRatios, { lengthRatio });
+  const isLoad = column === "loadShare";
+  const across = (row: number) =>
+    isLoad ? logarithms.map((block) => block[row]!) : filmTable.map((block) => block[row]![columns[column]]);
+  const values = rows.map((_, row) => tableCurve(blocks, across(row), Math.log(lengthRatio)));
+  return (eccentricity) => {
+    const value = tableCurve(rows, values, thinning(eccentricity));
+    return isLoad ? Math.exp(value) : value;
+  };
+}
+
+/**
+ * Oil film of a steadily loaded plain bearing of finite length, from the table of solved films: what
+ * `reynoldsFilm` gives within 0.3 % (test), some thousand times faster.
+ * @param input.eccentricity offset of the journal over the radial clearance [-], above 0 and below 1
+ * @param input.lengthRatio length over diameter [-], 0.1 to 2
+ * @returns the variables of the film
+ * @throws RangeError when a value is out of range
+ *
+ * Source: Reynolds' equation; held to the table of A. A. Raimondi and J. Boyd, ASLE Transactions 1 (1958).
+ */
+export function finiteFilm(input: { eccentricity: number; lengthRatio: number }): FilmVariables {
+  const { eccentricity, lengthRatio } = input;
+  const at = (column: FilmColumn) => filmColumn(lengthRatio, column)(eccentricity);
+  const sommerfeld = shortBearingSommerfeld(input) / at("loadShare");
+  const attitude = at("attitude");
+  return {
+    sommerfeld,
+    attitude,
+    friction: frictionVariable({ sommerfeld, attitude, eccentricity }),
+    flow: at("flow"),
+    sideFlowShare: at("sideFlowShare"),
+    pressureRatio: at("pressureRatio"),
+  };
+}

@@ -1,0 +1,94 @@
+import {
+  finite,
+  notNegative,
+  positive,
+  requireAll,
+  requireCounts,
+  requireThat,
+} from "../check/requireAll.ts";
+import { cycleValue, type LoadCycle } from "../loads/crankpinLoadCycle.ts";
+
+/** One cylinder on the crankshaft. */
+export interface CylinderPlace {
+  /** direction in which it points, in the sense of rotation, from any line fixed on the block [rad] */
+  readonly bank: number;
+  /** along the crankshaft, from any point [m] */
+  readonly position: number;
+  /** crank angle of its firing top dead centre within two turns [rad] */
+  readonly fires: number;
+}
+
+const CYCLE = 4 * Math.PI;
+
+/** Cylinders by throw: in the order of their places, so many on each crankpin. */
+function throwsOf(cylinders: readonly CylinderPlace[], rodsPerPin: number): readonly CylinderPlace[][] {
+  requireCounts({ rodsPerPin });
+  const sorted = [...cylinders].sort((a, b) => a.position - b.position);
+  requireThat(
+    sorted.length > 0 && sorted.length % rodsPerPin === 0,
+    "cylinders",
+    sorted.length,
+    `a multiple of the ${rodsPerPin} rods on a crankpin`,
+  );
+  return Array.from({ length: sorted.length / rodsPerPin }, (_, k) =>
+    sorted.slice(k * rodsPerPin, (k + 1) * rodsPerPin),
+  );
+}
+
+/**
+ * Loads of the main bearings over a cycle: each throw lies on the two bearings beside it, half its load on each,
+ * and each bearing adds up its two throws. The load of a throw is that of its rods, less the pull of the
+ * crankshaft itself where its counterweights are heavier than its own crankpin and webs.
+ * @param input.rod load of one rod on its crankpin, in its cylinder's frame, from its firing top dead centre
+ * @param input.cylinders where each stands and when it fires; in the order of their places, so many to a throw
+ * @param input.rodsPerPin rods on one crankpin, a whole number from 1
+ * @param input.balanceMass mass at the crankpin that the crankshaft's own counterweights outweigh [kg], >= 0: the
+ * bobweight; 0 for a crankshaft that is in balance by itself
+ * @param input.throwRadius [m], > 0
+ * @param input.angularSpeed [rad/s]
+ * @returns one load for each main bearing from one end to the other [N], y along the line from which banks are
+ * counted, x to where the crankshaft turns from it; one more than throws
+ * @throws RangeError when a value is out of range
+ *
+ * Source: Taylor, The Internal-Combustion Engine in Theory and Practice: a statically determinate crankshaft, within
+ * about 20 %.
+ */
+export function mainBearingLoads(input: {
+  rod: LoadCycle;
+  cylinders: readonly CylinderPlace[];
+  rodsPerPin: number;
+  balanceMass: number;
+  throwRadius: number;
+  angularSpeed: number;
+}): readonly LoadCycle[] {
+  const { rod, cylinders, rodsPerPin, balanceMass, throwRadius, angularSpeed } = input;
+  requireAll(notNegative, { balanceMass });
+  requireAll(positive, { throwRadius });
+  requireAll(finite, { angularSpeed });
+  for (const { bank, position, fires } of cylinders) requireAll(finite, { bank, position, fires });
+  const throws = throwsOf(cylinders, rodsPerPin);
+  const samples = rod.x.length;
+  const loads = Array.from({ length: throws.length + 1 }, () => ({
+    x: new Float64Array(samples),
+    y: new Float64Array(samples),
+  }));
+  const pull = balanceMass * throwRadius * angularSpeed ** 2;
+  throws.forEach((sharing, k) => {
+    for (let i = 0; i < samples; i++) {
+      const angle = (i * CYCLE) / samples;
+      const pin = sharing[0]!.bank + angle - sharing[0]!.fires;
+      let [x, y] = [-pull * Math.sin(pin), -pull * Math.cos(pin)];
+      for (const { bank, fires } of sharing) {
+        const [across, along] = [cycleValue(rod.x, angle - fires), cycleValue(rod.y, angle - fires)];
+        // From the cylinder's frame to the block's: turned on by the bank in the sense of rotation.
+        x += across * Math.cos(bank) + along * Math.sin(bank);
+        y += along * Math.cos(bank) - across * Math.sin(bank);
+      }
+      for (const bearing of [loads[k]!, loads[k + 1]!]) {
+        bearing.x[i]! += x / 2;
+        bearing.y[i]! += y / 2;
+      }
+    }
+  });
+  return loads;
+}

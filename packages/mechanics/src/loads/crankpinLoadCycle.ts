@@ -1,0 +1,94 @@
+import { finite, notNegative, positive, requireAll } from "../check/requireAll.ts";
+import { requireSliderCrank } from "../kinematics/SliderCrank.ts";
+import { boreArea } from "../volumes/boreArea.ts";
+import type { RunningCylinder } from "./crankForces.ts";
+
+/** A load in the plane over a cycle of two turns, in evenly spaced samples from crank angle 0. */
+export interface LoadCycle {
+  /** parts of the load [N] */
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+}
+
+/** The load of one rod on its crankpin, and how the rod swings. */
+export interface CrankpinLoadCycle extends LoadCycle {
+  /** angular speed of the rod over that of the crankshaft [-], + counter-clockwise */
+  readonly swing: Float64Array;
+}
+
+/** Samples of a cycle: two degrees of crank, within which forces change little. */
+export const CYCLE_SAMPLES = 360;
+const CYCLE = 4 * Math.PI;
+
+const sines = Float64Array.from({ length: CYCLE_SAMPLES }, (_, i) => Math.sin((i * CYCLE) / CYCLE_SAMPLES));
+const cosines = Float64Array.from({ length: CYCLE_SAMPLES }, (_, i) => Math.cos((i * CYCLE) / CYCLE_SAMPLES));
+
+/**
+ * Load of one rod on its crankpin over a whole cycle: what `crankForces` gives, all samples at one go.
+ * @param cylinder what runs and how fast; crank angle 0 is firing top dead centre
+ * @returns parts across and along the cylinder [N], the frame that of `crankpinLoad`
+ * @throws RangeError when a value is out of range
+ *
+ * Source: Taylor, The Internal-Combustion Engine in Theory and Practice.
+ */
+export function crankpinLoadCycle(cylinder: RunningCylinder): CrankpinLoadCycle {
+  const { crank, bore, pressureAt, casePressure, reciprocatingMass, rotatingRodMass, angularSpeed } =
+    cylinder;
+  requireSliderCrank(crank);
+  requireAll(positive, { bore });
+  requireAll(notNegative, { casePressure, reciprocatingMass, rotatingRodMass });
+  requireAll(finite, { angularSpeed });
+  const { throwRadius, rodLength, pinLineOffset } = crank;
+  const area = boreArea(bore);
+  const square = angularSpeed ** 2;
+  const centrifugal = rotatingRodMass * throwRadius * square;
+  const [x, y, swing] = [0, 1, 2].map(() => new Float64Array(CYCLE_SAMPLES)) as [
+    Float64Array,
+    Float64Array,
+    Float64Array,
+  ];
+  for (let i = 0; i < CYCLE_SAMPLES; i++) {
+    const [sine, cosine] = [sines[i]!, cosines[i]!];
+    const [across, along] = [throwRadius * sine, throwRadius * cosine];
+    const rodSine = (across - pinLineOffset) / rodLength;
+    const rodCosine = Math.sqrt(1 - rodSine * rodSine);
+    const turning = along / (rodLength * rodCosine);
+    const acceleration =
+      square * (-along + (across * rodSine) / rodCosine - (turning * turning * rodLength) / rodCosine);
+    const gas = (pressureAt((i * CYCLE) / CYCLE_SAMPLES) - casePressure) * area;
+    const rodForce = (reciprocatingMass * acceleration + gas) / rodCosine;
+    x[i] = rodForce * rodSine + centrifugal * sine;
+    y[i] = -rodForce * rodCosine + centrifugal * cosine;
+    swing[i] = turning;
+  }
+  return { x, y, swing };
+}
+
+/**
+ * Value between the samples of a cycle, along a straight line.
+ * @param samples evenly spaced from crank angle 0 over two turns
+ * @param angle crank angle [rad], any
+ */
+export function cycleValue(samples: Float64Array, angle: number): number {
+  const count = samples.length;
+  const place = (angle / CYCLE) * count;
+  const below = Math.floor(place);
+  const index = ((below % count) + count) % count;
+  const here = samples[index]!;
+  return here + (place - below) * (samples[index + 1 === count ? 0 : index + 1]! - here);
+}
+
+/**
+ * Mean and greatest size of a load over its cycle.
+ * @param load its samples
+ * @returns [N]
+ */
+export function sizeOverCycle({ x, y }: LoadCycle): { mean: number; greatest: number } {
+  let [sum, greatest] = [0, 0];
+  for (let i = 0; i < x.length; i++) {
+    const size = Math.hypot(x[i]!, y[i]!);
+    sum += size;
+    greatest = Math.max(greatest, size);
+  }
+  return { mean: sum / x.length, greatest };
+}
