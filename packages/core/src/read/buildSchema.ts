@@ -17,6 +17,7 @@ import { cylinderHead, headGasket } from "./parts/head.ts";
 import { induction } from "./parts/induction.ts";
 import { liner } from "./parts/liner.ts";
 import { mainCap } from "./parts/mainCap.ts";
+import { oil } from "./parts/oil.ts";
 import { piston } from "./parts/piston.ts";
 import { pistonPin } from "./parts/pistonPin.ts";
 import { ringSet } from "./parts/ringSet.ts";
@@ -58,6 +59,7 @@ export const parts: readonly Part[] = [
   valveDrive,
   induction,
   fuel,
+  oil,
   driveline,
   combustion,
   conditions,

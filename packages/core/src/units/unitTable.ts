@@ -176,6 +176,7 @@ export const unitTable: readonly Unit[] = [
       ["kW/L", "", "1000000", "kilowatt per litre"],
     ],
   ),
+  ...rows([2, 0, -2, -1, 0], [["J/(kg K)", "J/kg/K", "1", "joule per kilogram and kelvin"]]),
   ...rows([2, 1, -3, -1, 0], [["W/K", "", "1", "watt per kelvin"]]),
   ...rows([0, 1, -3, -1, 0], [["W/(m2 K)", "W/m2/K", "1", "watt per square metre and kelvin"]]),
   ...rows(PRESSURE, [

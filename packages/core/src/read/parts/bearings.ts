@@ -43,6 +43,14 @@ function shellFields(where: string, loaded: string) {
       tolerance: "0.1",
       help: "Depth, square to the shaft, of the chamfer on the shell’s edge next to the fillet.",
     }),
+    chamferWidth: dimension({
+      label: "Edge chamfer width",
+      symbol: "w_q",
+      unit: "mm",
+      range: ["0 mm", "6 mm"],
+      tolerance: "0.1",
+      help: "Width, along the shaft, of the chamfer on the shell’s edge next to the fillet.",
+    }),
     edgeToCheek: dimension({
       label: "Shell edge to cheek",
       symbol: "a_e",
@@ -73,7 +81,33 @@ export const mainBearing = part(
     label: "Main bearings",
     help: "The shells of the main bearings.",
   },
-  shellFields("main", "the lower main shell"),
+  {
+    ...shellFields("main", "the lower main shell"),
+    thrustWebWidth: dimension({
+      label: "Web at the thrust bearing",
+      symbol: "w_th",
+      unit: "mm",
+      range: ["5 mm", "140 mm"],
+      tolerance: "0.02",
+      help: "Width of the block’s web and cap between the two thrust washers.",
+    }),
+    thrustWasher: dimension({
+      label: "Thrust washer",
+      symbol: "t_th",
+      unit: "mm",
+      range: ["0.5 mm", "8 mm"],
+      tolerance: "0.02",
+      help: "Thickness of one thrust washer or flange.",
+    }),
+    landWidth: dimension({
+      label: "Land beside the groove",
+      symbol: "l_g",
+      unit: "mm",
+      range: ["1 mm", "60 mm"],
+      tolerance: "0.2",
+      help: "Width of the plain land on each side of a full oil groove.",
+    }),
+  },
 );
 
 /** The shells of the big-end bearings. */

@@ -1,0 +1,44 @@
+import { shellToFilletClearance } from "@trialfit/mechanics";
+import { quantity } from "../Quantity.ts";
+import type { Bearing, Numbers, Paths } from "./Bearing.ts";
+
+/** Declares the room between a shell’s edge and the fillet of its journal. */
+export function filletRoom({ prefix, word, part, index, clearance }: Bearing, expect: string) {
+  const C = clearance[0];
+  return quantity({
+    id: `${prefix}FilletRoom`,
+    name: `Room to the fillet, ${word}`,
+    symbol: `c_f${index}`,
+    unit: "mm",
+    decimals: 3,
+    system: "bearings",
+    meaning: `Least radial room between the ${word} shell’s edge and the fillet of the journal, with the play taken to that side; negative when the shell rides on the fillet. Larger fillets of a stroked or strengthened crankshaft need wider chamfers.`,
+    inputs: {
+      r_f: "crankshaft.filletRadius",
+      a_e: `${part}.edgeToCheek`,
+      [C]: clearance[1],
+      q_c: `${part}.chamferDepth`,
+      w_q: `${part}.chamferWidth`,
+    } as Paths,
+    method:
+      "Half the clearance and what the chamfer leaves, less the rise of the fillet’s circle, at both ends of the chamfer; the lesser.",
+    compute: (n: Numbers) =>
+      shellToFilletClearance({
+        filletRadius: n.r_f!,
+        axialDistance: n.a_e!,
+        bearingClearance: n[C]!,
+        chamferDepth: n.q_c!,
+        chamferWidth: n.w_q!,
+      }),
+    shape: "guarded",
+    valid: "round fillets that meet cheek and journal smoothly; straight chamfers",
+    sources: [{ id: "plane-geometry" }],
+    examples: [
+      {
+        given: { r_f: "2.5 mm", a_e: "1.5 mm", [C]: "0.056 mm", q_c: "0.8 mm", w_q: "1.2 mm" },
+        expect,
+      },
+    ],
+    display: true,
+  });
+}

@@ -1,0 +1,45 @@
+import { axialShift } from "@trialfit/mechanics";
+import { quantity } from "../../Quantity.ts";
+
+/** 20 °C, at which parts are measured [K]. */
+const COLD = 293.15;
+
+export const endCylinderShift = quantity({
+  id: "endCylinderShift",
+  name: "Shift of the end cylinder when hot",
+  symbol: "Delta_z",
+  unit: "mm",
+  decimals: 3,
+  system: "bearings",
+  meaning:
+    "How far the block outgrows the crankshaft at the cylinder farthest from the thrust bearing: the rod there stands off its cylinder by as much.",
+  inputs: {
+    z_e: "crankshaft.thrustToEnd",
+    alpha_b: "block.expansion",
+    T_b: "conditions.blockTemperature",
+    alpha_c: "crankshaft.expansion",
+    T_c: "conditions.crankshaftTemperature",
+  },
+  formula: "z_e * (alpha_b * (T_b - 293.15) - alpha_c * (T_c - 293.15))",
+  compute: ({ z_e, alpha_b, T_b, alpha_c, T_c }) =>
+    axialShift({
+      block: { size: z_e, expansion: alpha_b, temperatureRise: T_b - COLD },
+      crankshaft: { size: z_e, expansion: alpha_c, temperatureRise: T_c - COLD },
+    }),
+  shape: "monotone",
+  valid: "one temperature a part",
+  sources: [{ id: "plane-geometry" }],
+  examples: [
+    {
+      given: {
+        z_e: "400 mm",
+        alpha_b: "21.5e-6 1/K",
+        T_b: "100 degC",
+        alpha_c: "12e-6 1/K",
+        T_c: "110 degC",
+      },
+      expect: "0.256 mm",
+    },
+  ],
+  display: true,
+});

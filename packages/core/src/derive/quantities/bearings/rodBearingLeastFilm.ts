@@ -1,0 +1,56 @@
+import { crankpinLoadCycle, cycleValue, leastFilmOverCycle, pressureAt } from "@trialfit/mechanics";
+import { cycleForceExample, cycleForceInputs, cycleForceMethod } from "../../cycleForces.ts";
+import { pressureTrace } from "../../pressureTrace.ts";
+import { quantity } from "../../Quantity.ts";
+
+export const rodBearingLeastFilm = quantity({
+  id: "rodBearingLeastFilm",
+  name: "Least film of the rod bearing",
+  symbol: "h_min",
+  unit: "um",
+  decimals: 2,
+  system: "bearings",
+  meaning:
+    "Least oil film of the rod bearing over a working cycle, the swinging load followed step by step. For comparing builds that are computed alike: starvation, tilt and the give of the rod are left out.",
+  inputs: {
+    ...cycleForceInputs,
+    mu_o: "oilViscosity",
+    D_p: "crankshaft.crankpinDiameter",
+    L: "rodBearing.length",
+    C_rh: "rodBearingClearanceHot",
+  },
+  method: `${cycleForceMethod} The crankpin’s path in its clearance is followed by the mobility method of a short bearing until the cycle closes; the least film is taken.`,
+  compute: ({ mu_o, D_p, L, C_rh, ...numbers }) => {
+    const trace = pressureTrace(numbers);
+    const { r, l, e, B, n_P, m_rec, m_b, p_a } = numbers;
+    const cycle = crankpinLoadCycle({
+      crank: { throwRadius: r, rodLength: l, pinLineOffset: e },
+      bore: B,
+      pressureAt: (angle) => pressureAt(trace, angle),
+      casePressure: p_a,
+      reciprocatingMass: m_rec,
+      rotatingRodMass: m_b,
+      angularSpeed: n_P,
+    });
+    return leastFilmOverCycle({
+      viscosity: mu_o,
+      angularSpeed: n_P,
+      journalDiameter: D_p,
+      length: L,
+      radialClearance: C_rh / 2,
+      load: (angle) => ({ x: cycleValue(cycle.x, angle), y: cycleValue(cycle.y, angle) }),
+      // The crankpin turns clockwise in this frame, the rod swings.
+      meanTurning: (angle) => (cycleValue(cycle.swing, angle) - 1) / 2,
+    }).film;
+  },
+  shape: "guarded",
+  valid: "short bearings, smooth parallel parts, enough oil",
+  sources: [{ id: "from-memory", where: "Booker’s mobility method" }, { id: "taylor" }],
+  examples: [
+    {
+      given: { ...cycleForceExample, mu_o: "8.25 mPa s", D_p: "48 mm", L: "17.6 mm", C_rh: "0.064 mm" },
+      expect: "1.38 um",
+    },
+  ],
+  display: true,
+});
