@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { buildOutline } from "../outline/buildOutline.ts";
 import { outlineFarthestPoint } from "../outline/outlineFarthestPoint.ts";
 import { rodFrame, rodPointInBlock } from "../outline/rodFrame.ts";
+import { hillPoints } from "./rodSweep.test-support.ts";
 import { rodToCylinderBottom } from "./rodToCylinderBottom.ts";
 import { boreHalfChord, chordClearance } from "./rodToCylinderChordClearance.ts";
 import { notchDepthNeeded, notchHeightNeeded } from "./rodToCylinderNotchNeeded.ts";
@@ -17,18 +18,6 @@ const outlineOf = (points: readonly (readonly [number, number])[], scale = mm) =
   buildOutline(points.map(([u, v]) => ({ u: u * scale, v: v * scale })));
 
 /** Invented: the rod and block of a stroked inline four. */
-const hillPoints = [
-  [-33, 0],
-  [-33, 14],
-  [-28.5, 23.5],
-  [-24, 26],
-  [-24, 37.5],
-  [-8, 38.5],
-  [9, 38.5],
-  [17, 33.5],
-  [30, 15.5],
-  [60, 10.5],
-] as const;
 const hill: RodToCylinder = {
   crank: { throwRadius: 47 * mm, rodLength: 144.5 * mm, pinLineOffset: -0.5 * mm },
   outline: outlineOf(hillPoints),
