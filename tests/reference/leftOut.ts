@@ -7,8 +7,6 @@ export const leftOut: Readonly<Record<string, string>> = {
   "SC-15": "inertia torque of the rod with its correction: not computed",
   "CR-07": "two-stroke engine",
   "BJ-02": "nut factors by condition: guidance in words, no computation",
-  "BJ-06": "friction on the mean of root and major diameter, another form than VDI 2230",
-  "BJ-10": "its member stiffness does not follow from the frusta that it names",
   "MA-06": "stresses of a rod in a tube: no such part",
   "MA-08": "strength of a casting alloy: no table of it",
   "CY-02": "rounded on the way: 188.97 MPa printed, 189.00 by its own numbers",

@@ -80,6 +80,13 @@ export const materials = {
     poisson: of(0.29, 0.01),
     density: of(7840, 40),
   },
+  "austenitic-steel": {
+    name: "austenitic steel",
+    expansion: of(16.8, 0.8),
+    modulus: of(198, 6),
+    poisson: of(0.3, 0.01),
+    density: of(7920, 60),
+  },
   titanium: {
     name: "titanium alloy (6 % Al, 4 % V)",
     expansion: of(8.9, 0.3),

@@ -66,6 +66,39 @@ describe("threads", () => {
     }
     expect(Object.keys(threads).length).toBeGreaterThan(25);
   });
+  const listed = Object.entries(threads).filter(([, { stressArea }]) => stressArea !== undefined);
+  it.each(listed)("%s: the printed stress area follows from its standard’s formula", (name, thread) => {
+    const { diameter, pitch, stressArea } = thread;
+    const [majorDiameter, lead] = [diameter, pitch].map(
+      (text) => parseDimension(text, { unit: "mm" }).nominal,
+    );
+    const sizes = { majorDiameter: majorDiameter!, pitch: lead! };
+    const found = name.startsWith("M") ? threadGeometry(sizes).stressArea : stressAreaUnified(sizes);
+    const [, digits, unit] = /^([\d.]+) (\w+)$/.exec(stressArea!)!;
+    const decimals = digits!.split(".")[1]?.length ?? 0;
+    const half = parseDimension(`${(0.5 * 10 ** -decimals).toFixed(decimals + 1)} ${unit}`, { unit: unit! });
+    const wanted = parseDimension(stressArea!, { unit: unit! });
+    expect(Math.abs(found - wanted.nominal)).toBeLessThanOrEqual(half.nominal * (1 + 1e-9));
+  });
+  const published898 = ["M6", "M8", "M10", "M12"].map(
+    (size) => [size, printed("TH-01", `As ${size}`)] as const,
+  );
+  it.each(published898)("%s coarse is listed as printed (TH-01, ISO 898-1)", (size, area) =>
+    expect(listed.find(([name]) => name.startsWith(`${size}x`))![1].stressArea).toContain(`${area}`),
+  );
+  const publishedInch = [
+    ["TH-05", "1/4-20"],
+    ["TH-05", "5/16-18"],
+    ["TH-05", "3/8-16"],
+    ["TH-05", "7/16-14"],
+    ["TH-05", "1/2-13"],
+    ["TH-06", "1/4-28"],
+    ["TH-06", "3/8-24"],
+    ["TH-06", "7/16-20"],
+  ] as const;
+  it.each(publishedInch)("%s: %s is listed as printed (Shigley, after ASME B1.1)", (id, name) =>
+    expect(threads[name]!.stressArea).toBe(`${printed(id, `At ${name.replace(/[/-]/g, " ")}`)} in2`),
+  );
   it("give the printed area of 7/16-20 (ASME B1.1: 0.1187 in2)", () => {
     const { diameter, pitch } = threads["7/16-20"]!;
     const [d, p] = [diameter, pitch].map((text) => parseDimension(text, { unit: "mm" }).nominal) as [

@@ -1,6 +1,6 @@
 import { test } from "vitest";
 import { GPa, kN, mm, near, nearly, refuses, refusesNonFinite } from "../check/support.test-support.ts";
-import { boltCompliance, boltStretch } from "./boltStretch.ts";
+import { boltCompliance, boltStretch, preloadFromStretch } from "./boltStretch.ts";
 import { threadGeometry } from "./threadGeometry.ts";
 
 const shank = { length: 30 * mm, area: 50.3e-6, elasticModulus: 206 * GPa };
@@ -12,6 +12,13 @@ test("a bar stretches by F l / (E A), and lengths add up", () => {
   const { stressArea } = threadGeometry({ majorDiameter: 9.525 * mm, pitch: 1.0583 * mm });
   const thread = { length: 9.76 * mm, area: stressArea, elasticModulus: 206 * GPa };
   near(boltStretch({ preload: 46 * kN, segments: [shank, thread] }) / mm, 0.1713, 5e-5);
+});
+
+test("a stretch gives back the preload that made it", () => {
+  const stretch = boltStretch({ preload: 46 * kN, segments: [shank] });
+  nearly(preloadFromStretch({ stretch, segments: [shank] }), 46 * kN);
+  refuses(() => preloadFromStretch({ stretch: -1e-6, segments: [shank] }), "stretch");
+  refusesNonFinite(preloadFromStretch, { stretch, segments: [shank] });
 });
 
 test("boundary", () => {

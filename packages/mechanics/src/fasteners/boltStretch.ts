@@ -39,3 +39,18 @@ export function boltStretch(input: { preload: number; segments: readonly BoltSeg
   requireAll(notNegative, { preload: input.preload });
   return input.preload * boltCompliance(input.segments);
 }
+
+/**
+ * Preload that a measured stretch gives; the inverse of {@link boltStretch}. It needs no friction, so it is the
+ * surest way where both ends of a bolt can be reached.
+ * @param input.stretch [m], >= 0
+ * @param input.segments the bolt's segments
+ * @returns preload [N]
+ * @throws RangeError when a value is out of range
+ *
+ * Source: VDI 2230-1.
+ */
+export function preloadFromStretch(input: { stretch: number; segments: readonly BoltSegment[] }): number {
+  requireAll(notNegative, { stretch: input.stretch });
+  return input.stretch / boltCompliance(input.segments);
+}

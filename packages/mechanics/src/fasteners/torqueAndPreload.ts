@@ -18,9 +18,15 @@ export interface TighteningFriction extends ThreadFriction {
   readonly headFrictionDiameter: number;
 }
 
-function threadArm({ pitch, pitchDiameter, threadFriction }: ThreadFriction): number {
+/** @throws RangeError when a size is not above zero or the friction is negative */
+export function requireThread({ pitch, pitchDiameter, threadFriction }: ThreadFriction): void {
   requireAll(positive, { pitch, pitchDiameter });
   requireAll(notNegative, { threadFriction });
+}
+
+function threadArm(thread: ThreadFriction): number {
+  requireThread(thread);
+  const { pitch, pitchDiameter, threadFriction } = thread;
   return pitch / (2 * Math.PI) + (threadFriction * pitchDiameter) / (2 * Math.cos(Math.PI / 6));
 }
 

@@ -1,10 +1,10 @@
 import { residualClamp } from "@trialfit/mechanics";
 import { quantity } from "../Quantity.ts";
-import type { Joint, Numbers, Paths } from "./Joint.ts";
+import type { LoadedJoint, Numbers, Paths } from "./Joint.ts";
 
 /** Declares the clamp that is left at one fastener when its joint is pulled. */
-export function clampLeft(joint: Joint) {
-  const { prefix, word, part, index, system } = joint;
+export function clampLeft(joint: LoadedJoint) {
+  const { prefix, word, index, system } = joint;
   const [F, load] = [joint.preload[0], joint.load[0]];
   const [share, loss] = [`Phi_${index}`, `F_Z${index}`];
   return quantity({
@@ -31,7 +31,7 @@ export function clampLeft(joint: Joint) {
         pryingFactor: 1,
       }) - n[loss]!,
     shape: "guarded",
-    valid: `pull alone: prying of ${part === "rodBolt" ? "a rod cap adds 20 to 50 % to the load" : "the part adds to the load"} (common practice)`,
+    valid: `pull alone: ${joint.prying} (common practice)`,
     sources: [{ id: "vdi-2230" }],
     examples: [
       { given: { [F]: "46 kN", [loss]: "1 kN", [share]: "0.15", [load]: "18.4 kN" }, expect: "29.4 kN" },

@@ -1,9 +1,9 @@
 import { boltFatigueReserve } from "@trialfit/mechanics";
 import { quantity } from "../Quantity.ts";
-import type { Joint, Numbers, Paths } from "./Joint.ts";
+import type { LoadedJoint, Numbers, Paths } from "./Joint.ts";
 
 /** Declares the reserve of a fastener against fatigue under its working load. */
-export function fatigueReserve(joint: Joint, expect: string) {
+export function fatigueReserve(joint: LoadedJoint, expect: string) {
   const { prefix, word, part, index, system } = joint;
   const [F, A, load] = [joint.preload[0], joint.stressArea[0], joint.load[0]];
   const share = `Phi_${index}`;

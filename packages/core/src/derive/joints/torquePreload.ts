@@ -6,9 +6,9 @@ interface TorquePreload {
   readonly id: string;
   readonly name: string;
   readonly symbol: string;
-  readonly system: "fasteners" | "main-caps" | "flywheel";
+  readonly system: "fasteners" | "main-caps" | "flywheel" | "rods";
   /** Key of the part that holds the fastener's fields. */
-  readonly part: "headFastener" | "mainFastener" | "flywheelFastener";
+  readonly part: "headFastener" | "mainFastener" | "flywheelFastener" | "rodBolt";
   readonly display?: true;
 }
 

@@ -1,3 +1,4 @@
+import { threadShearField } from "../fastener/threadShearField.ts";
 import { choice, count, dimension } from "../fields.ts";
 import { expansionField, modulusField } from "../materialFields.ts";
 import { part } from "../part.ts";
@@ -181,38 +182,12 @@ export const block = part(
       tolerance: "0.3",
       help: "Radius round the crankshaft axis that is free of metal at the counterweights.",
     }),
-    threadShearStrength: dimension({
-      label: "Shear strength of the threads",
-      symbol: "tau_B",
-      unit: "MPa",
-      range: ["50 MPa", "600 MPa"],
-      help: "Shear strength of the block’s metal, into which main and head fasteners are screwed.",
-      assumed: {
-        byChoice: "block.material",
-        values: {
-          "grey-iron": {
-            value: "200 MPa ± 40",
-            because: "grey iron shears at about 160 to 240 MPa (from memory)",
-          },
-          "compacted-iron": {
-            value: "300 MPa ± 40",
-            because: "compacted graphite iron shears at about 260 to 340 MPa (from memory)",
-          },
-          "ductile-iron": {
-            value: "360 MPa ± 40",
-            because: "ductile iron shears at about 320 to 400 MPa (from memory)",
-          },
-          "cast-aluminium": {
-            value: "150 MPa ± 30",
-            because: "cast aluminium alloys shear at about 120 to 180 MPa (from memory)",
-          },
-          "billet-aluminium": {
-            value: "200 MPa ± 30",
-            because: "wrought aluminium alloys shear at about 170 to 230 MPa (from memory)",
-          },
-        },
-      },
-    }),
+    threadShearStrength: threadShearField(
+      "block.material",
+      "tau_B",
+      "the block’s metal, into which main and head fasteners are screwed",
+      materials,
+    ),
     bankStagger: dimension({
       label: "Bank stagger",
       symbol: "s_bk",

@@ -1,3 +1,4 @@
+import { threadShearField } from "../fastener/threadShearField.ts";
 import { choice, dimension } from "../fields.ts";
 import { expansionField, modulusField } from "../materialFields.ts";
 import { part } from "../part.ts";
@@ -229,6 +230,12 @@ export const connectingRod = part(
       tolerance: "0.01",
       help: "Outer diameter of the bush before pressing less the bore of the eye.",
     }),
+    threadShearStrength: threadShearField(
+      "connectingRod.material",
+      "tau_R",
+      "the rod’s metal, into which the rod bolts are screwed",
+      { steel: "steel", titanium: "titanium", aluminium: "forged-aluminium" },
+    ),
     expansion: expansionField("connectingRod.material", "r", materials),
     modulus: modulusField("connectingRod.material", "r", materials),
   },

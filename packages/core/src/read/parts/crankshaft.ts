@@ -1,3 +1,4 @@
+import { threadShearField } from "../fastener/threadShearField.ts";
 import { choice, count, dimension } from "../fields.ts";
 import { expansionField, modulusField } from "../materialFields.ts";
 import { part } from "../part.ts";
@@ -281,6 +282,12 @@ export const crankshaft = part(
       tolerance: "1",
       help: "Distance along the crankshaft from the thrust bearing to the farthest cylinder.",
     }),
+    threadShearStrength: threadShearField(
+      "crankshaft.material",
+      "tau_C",
+      "the crankshaft’s metal, into which the flywheel fasteners are screwed",
+      materials,
+    ),
     expansion: expansionField("crankshaft.material", "c", materials),
     modulus: modulusField("crankshaft.material", "c", materials),
   },

@@ -30,6 +30,13 @@ export const headGasket = part(
       help: "Part of the fasteners’ clamp that presses on the ring round the cylinder, the rest lying on the gasket’s body.",
       assumed: { value: "60 % ± 20", because: "40 to 80 % reach the fire ring (from memory)" },
     }),
+    leastLineLoad: dimension({
+      label: "Line load that the fire ring needs",
+      symbol: "q_n",
+      unit: "N/mm",
+      range: ["20 N/mm", "1500 N/mm"],
+      help: "Least force on each length of the ring round the cylinder at which it still seals, from the gasket maker.",
+    }),
   },
 );
 

@@ -50,6 +50,38 @@ export const mainCap = part(
         },
       },
     }),
+    dowelCount: count({
+      label: "Dowels per cap",
+      symbol: "n_dw",
+      help: "Dowels that place one cap, counted; ring dowels round its fasteners count as well.",
+      least: 1,
+      most: 6,
+    }),
+    dowelDiameter: dimension({
+      label: "Dowel diameter",
+      symbol: "D_dw",
+      unit: "mm",
+      range: ["3 mm", "40 mm"],
+      help: "Outer diameter of one dowel.",
+    }),
+    dowelBore: dimension({
+      label: "Bore of the dowels",
+      symbol: "d_dw",
+      unit: "mm",
+      range: ["0 mm", "36 mm"],
+      help: "Inner diameter of a ring dowel; 0 for a solid one.",
+    }),
+    dowelShear: dimension({
+      label: "Allowable shear of the dowels",
+      symbol: "tau_dw",
+      unit: "MPa",
+      range: ["50 MPa", "600 MPa"],
+      help: "Shear stress that the dowels may carry.",
+      assumed: {
+        value: "200 MPa ± 40",
+        because: "plain steel dowels carry about 160 to 240 MPa in shear (from memory)",
+      },
+    }),
     jointFriction: dimension({
       label: "Friction of the cap joint",
       symbol: "mu_c",

@@ -1,6 +1,7 @@
+import { fastenerFields } from "../fastener/fastenerFields.ts";
+import { jointFields } from "../fastener/jointFields.ts";
 import { count, dimension } from "../fields.ts";
 import { part } from "../part.ts";
-import { jointFields, strengthFields } from "./fasteners.ts";
 
 /** The bolts of one connecting rod. */
 export const rodBolt = part(
@@ -12,28 +13,7 @@ export const rodBolt = part(
   },
   {
     count: count({ label: "Bolts in one rod", symbol: "n_b", help: "Counted.", least: 2, most: 4 }),
-    threadDiameter: dimension({
-      label: "Thread diameter",
-      symbol: "d",
-      unit: "mm",
-      range: ["4 mm", "24 mm"],
-      help: "Major (nominal) diameter of the thread.",
-    }),
-    threadPitch: dimension({
-      label: "Thread pitch",
-      symbol: "P",
-      unit: "mm",
-      range: ["0.4 mm", "3 mm"],
-      help: "Distance from thread to thread; for an inch thread, 1 in divided by the threads per inch: 1/24 in.",
-    }),
-    shankArea: dimension({
-      label: "Shank section",
-      symbol: "A_sh",
-      unit: "mm2",
-      range: ["8 mm2", "400 mm2"],
-      tolerance: "2 %",
-      help: "Smallest section of the shank, outside the thread.",
-    }),
+    ...fastenerFields({ key: "rodBolt", where: "rod", into: "rod" }),
     shankLength: dimension({
       label: "Stretched shank length",
       symbol: "l_sh",
@@ -58,7 +38,6 @@ export const rodBolt = part(
       tolerance: "5 %",
       help: "Clamp force of one bolt at its final stretch or torque, as its maker states it.",
     }),
-    ...strengthFields("rodBolt"),
     ...jointFields("cap and rod at the bolt"),
     stretch: dimension({
       label: "Stretch",

@@ -1,8 +1,6 @@
 import { boltStretch } from "@trialfit/mechanics";
+import { stretchedSegments } from "../../joints/stretchedSegments.ts";
 import { quantity } from "../../Quantity.ts";
-
-/** Modulus of elasticity of steel [Pa]. Source: from memory. */
-const STEEL_MODULUS = 206e9;
 
 export const rodBoltStretchExpected = quantity({
   id: "rodBoltStretchExpected",
@@ -12,7 +10,7 @@ export const rodBoltStretchExpected = quantity({
   decimals: 3,
   system: "rods",
   meaning:
-    "Stretch of a steel bolt at the preload entered: of its shank, its free thread, and half a diameter of engaged thread. A stretch gauge that shows much less or more says that preload and stretch do not belong together.",
+    "Stretch of a bolt at the preload entered: of its shank, its free thread, and half a diameter of engaged thread. A stretch gauge that shows much less or more says that preload and stretch do not belong together.",
   inputs: {
     F_v: "rodBolt.preload",
     l_sh: "rodBolt.shankLength",
@@ -20,19 +18,17 @@ export const rodBoltStretchExpected = quantity({
     l_th: "rodBolt.threadLength",
     d: "rodBolt.threadDiameter",
     A_s: "rodBoltStressArea",
+    E_s: "rodBolt.modulus",
   },
-  formula: "F_v * (l_sh / (206e9 * A_sh) + (l_th + d / 2) / (206e9 * A_s))",
-  compute: ({ F_v, l_sh, A_sh, l_th, d, A_s }) =>
+  formula: "F_v * (l_sh / (E_s * A_sh) + (l_th + d / 2) / (E_s * A_s))",
+  compute: ({ F_v, l_sh, A_sh, l_th, d, A_s, E_s }) =>
     boltStretch({
       preload: F_v,
-      segments: [
-        { length: l_sh, area: A_sh, elasticModulus: STEEL_MODULUS },
-        { length: l_th + d / 2, area: A_s, elasticModulus: STEEL_MODULUS },
-      ],
+      segments: stretchedSegments({ l_sh, A_sh, l_th, d, A_s, E_s }),
     }),
   shape: "monotone",
-  valid: "steel bolts (206 GPa) below yield",
-  sources: [{ id: "vdi-2230" }, { id: "from-memory", where: "modulus of steel" }],
+  valid: "below yield",
+  sources: [{ id: "vdi-2230" }],
   examples: [
     {
       given: {
@@ -42,6 +38,7 @@ export const rodBoltStretchExpected = quantity({
         l_th: "5 mm",
         d: "9.525 mm",
         A_s: "57.178 mm2",
+        E_s: "206 GPa",
       },
       expect: "0.171 mm",
     },

@@ -1,0 +1,4 @@
+import { joints } from "../../joints/Joint.ts";
+import { engagementToBreak } from "../../joints/stripReserve.ts";
+
+export const mainFastenerEngagementNeeded = engagementToBreak(joints.main);

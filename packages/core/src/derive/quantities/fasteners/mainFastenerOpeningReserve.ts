@@ -1,0 +1,4 @@
+import { joints } from "../../joints/Joint.ts";
+import { openingReserve } from "../../joints/openingReserve.ts";
+
+export const mainFastenerOpeningReserve = openingReserve(joints.main);
