@@ -74,19 +74,24 @@ export function mainBearingLoads(input: {
   }));
   const pull = balanceMass * throwRadius * angularSpeed ** 2;
   throws.forEach((sharing, k) => {
-    for (let i = 0; i < samples; i++) {
-      const angle = (i * CYCLE) / samples;
-      const pin = sharing[0]!.bank + angle - sharing[0]!.fires;
-      let [x, y] = [-pull * Math.sin(pin), -pull * Math.cos(pin)];
-      for (const { bank, fires } of sharing) {
-        const [across, along] = [cycleValue(rod.x, angle - fires), cycleValue(rod.y, angle - fires)];
+    const [x, y] = [new Float64Array(samples), new Float64Array(samples)];
+    for (const { bank, fires } of sharing) {
+      const [sine, cosine] = [Math.sin(bank), Math.cos(bank)];
+      for (let i = 0; i < samples; i++) {
+        const angle = (i * CYCLE) / samples - fires;
+        const [across, along] = [cycleValue(rod.x, angle), cycleValue(rod.y, angle)];
         // From the cylinder's frame to the block's: turned on by the bank in the sense of rotation.
-        x += across * Math.cos(bank) + along * Math.sin(bank);
-        y += along * Math.cos(bank) - across * Math.sin(bank);
+        x[i]! += across * cosine + along * sine;
+        y[i]! += along * cosine - across * sine;
       }
+    }
+    const first = sharing[0]!;
+    for (let i = 0; i < samples; i++) {
+      const pin = first.bank + (i * CYCLE) / samples - first.fires;
+      const [shareX, shareY] = [(x[i]! - pull * Math.sin(pin)) / 2, (y[i]! - pull * Math.cos(pin)) / 2];
       for (const bearing of [loads[k]!, loads[k + 1]!]) {
-        bearing.x[i]! += x / 2;
-        bearing.y[i]! += y / 2;
+        bearing.x[i]! += shareX;
+        bearing.y[i]! += shareY;
       }
     }
   });

@@ -174,6 +174,14 @@ export const block = part(
       tolerance: "0.01",
       help: "Bore of the main bearing housing with the cap tightened as in the final build.",
     }),
+    mainHousingOuterDiameter: dimension({
+      label: "Main housing outer diameter",
+      symbol: "D_Ho",
+      unit: "mm",
+      range: ["25 mm", "400 mm"],
+      tolerance: "5",
+      help: "Outer diameter of a ring as stiff as the main bearing housing: twice the distance from its centre to the outside of the cap at its thinnest place.",
+    }),
     crankcaseRadius: dimension({
       label: "Free radius in the crankcase",
       symbol: "R_cc",

@@ -48,6 +48,14 @@ export const connectingRod = part(
       tolerance: "0.006",
       help: "Bore of the big end with the bolts at their final stretch or torque, without the shells.",
     }),
+    bigEndOuterDiameter: dimension({
+      label: "Big-end outer diameter",
+      symbol: "D_ro",
+      unit: "mm",
+      range: ["20 mm", "250 mm"],
+      tolerance: "2",
+      help: "Outer diameter of a ring as stiff as the big end: twice the distance from its centre to its outside at the thinnest places of cap and shoulder, bolt bosses left out.",
+    }),
     bigEndWidth: dimension({
       label: "Big-end width",
       symbol: "w",

@@ -266,6 +266,18 @@ export const crankshaft = part(
         because: "polished journals have about 0.08 to 0.22 µm (from memory)",
       },
     }),
+    oilHoleLeastRadius: dimension({
+      label: "Nearest the oil drilling comes to the axis",
+      symbol: "r_0",
+      unit: "mm",
+      range: ["0 mm", "60 mm"],
+      tolerance: "1",
+      help: "Least distance from the crankshaft’s axis to the drilling that leads oil from a main journal to a crankpin; 0 for one that goes through the middle.",
+      assumed: {
+        value: "0 mm ± 0",
+        because: "a main journal drilled through its middle asks for the most pressure",
+      },
+    }),
     thrustLength: dimension({
       label: "Thrust journal length",
       symbol: "L_th",

@@ -50,6 +50,27 @@ export const mainCap = part(
         },
       },
     }),
+    expansion: dimension({
+      label: "Thermal expansion of the cap",
+      symbol: "alpha_cap",
+      unit: "um/(m K)",
+      range: ["3 um/(m K)", "30 um/(m K)"],
+      tolerance: "5 %",
+      help: "Growth of each metre of the cap’s metal for each kelvin.",
+      assumed: {
+        byChoice: "mainCap.kind",
+        values: {
+          original: {
+            value: "11.5 um/(m K) ± 1",
+            because: "original caps are of grey or ductile iron (from memory)",
+          },
+          upgraded: {
+            value: "11.8 um/(m K) ± 0.8",
+            because: "replacement caps are of steel or ductile iron (from memory)",
+          },
+        },
+      },
+    }),
     dowelCount: count({
       label: "Dowels per cap",
       symbol: "n_dw",

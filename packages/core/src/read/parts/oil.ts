@@ -1,10 +1,41 @@
-import { dimension } from "../fields.ts";
+import { choice, dimension } from "../fields.ts";
 import { part } from "../part.ts";
+
+/**
+ * Dynamic viscosity at 100 °C of each grade: the middle of the kinematic viscosity that SAE J300 allows, and half its
+ * width, by a density of 800 kg/m3.
+ */
+const at100 = {
+  "20": "6.5 mPa s ± 1.0",
+  "30": "8.7 mPa s ± 1.3",
+  "40": "11.5 mPa s ± 1.5",
+  "50": "15.3 mPa s ± 2.3",
+  "60": "19.2 mPa s ± 1.7",
+} as const;
+
+/** High-shear viscosity at 150 °C that oils of each grade have; SAE J300 sets only the least. */
+const highShear = {
+  "20": "2.8 mPa s ± 0.2",
+  "30": "3.2 mPa s ± 0.3",
+  "40": "3.9 mPa s ± 0.4",
+  "50": "4.5 mPa s ± 0.7",
+  "60": "5.3 mPa s ± 0.9",
+} as const;
+
+const byGrade = (values: Readonly<Record<string, string>>, because: string) => ({
+  byChoice: "oil.grade",
+  values: Object.fromEntries(Object.entries(values).map(([grade, value]) => [grade, { value, because }])),
+});
 
 /** The oil and its pump. */
 export const oil = part(
   { key: "oil", id: "oil", label: "Oil", help: "The oil, its pressure and its pump." },
   {
+    grade: choice({
+      label: "Oil grade, hot",
+      help: "The grade when hot: the second number of a multigrade, 50 of a 10W-50.",
+      options: { "20": "SAE 20", "30": "SAE 30", "40": "SAE 40", "50": "SAE 50", "60": "SAE 60" },
+    }),
     viscosity100: dimension({
       label: "Viscosity at 100 °C",
       symbol: "mu_100",
@@ -12,6 +43,7 @@ export const oil = part(
       range: ["2 mPa s", "40 mPa s"],
       tolerance: "3 %",
       help: "Dynamic viscosity at 100 °C from the oil’s sheet: kinematic viscosity × density.",
+      assumed: byGrade(at100, "the middle of what SAE J300 allows for the grade, by 800 kg/m3"),
     }),
     highShearViscosity: dimension({
       label: "High-shear viscosity at 150 °C",
@@ -20,6 +52,7 @@ export const oil = part(
       range: ["1 mPa s", "12 mPa s"],
       tolerance: "3 %",
       help: "High-temperature high-shear viscosity at 150 °C from the oil’s sheet.",
+      assumed: byGrade(highShear, "usual for oils of the grade (from memory); SAE J300 sets only the least"),
     }),
     filmTemperature: dimension({
       label: "Film temperature",

@@ -325,6 +325,21 @@ export const conditions = part(
       },
       "assumed",
     ),
+    shellTemperature: dimension(
+      {
+        label: "Bearing shell temperature",
+        symbol: "T_sh",
+        unit: "degC",
+        range: ["-40 degC", "250 degC"],
+        tolerance: "15",
+        help: "Mean temperature of main and rod bearing shells at full load.",
+        assumed: {
+          value: "115 degC ± 15",
+          because: "shells run between their housing and the oil in the film (from memory)",
+        },
+      },
+      "assumed",
+    ),
     linerTemperature: dimension(
       {
         label: "Liner temperature",

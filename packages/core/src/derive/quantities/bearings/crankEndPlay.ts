@@ -9,17 +9,26 @@ export const crankEndPlay = quantity({
   decimals: 2,
   system: "bearings",
   meaning:
-    "How far the crankshaft can move endways, from the sizes of thrust journal, web and washers. Check it with an indicator.",
+    "How far the crankshaft can move endways, cold: as measured with an indicator, or else from the sizes of thrust journal, web and washers.",
   inputs: {
+    E_m: "mainBearing.endPlay",
     L_th: "crankshaft.thrustLength",
     w_th: "mainBearing.thrustWebWidth",
     t_th: "mainBearing.thrustWasher",
   },
-  formula: "L_th - (w_th + 2 * t_th)",
-  compute: ({ L_th, w_th, t_th }) => playOf({ journalLength: L_th, webWidth: w_th, washerThickness: t_th }),
+  routes: [
+    { needs: ["E_m"] },
+    { needs: ["L_th", "w_th", "t_th"], assumes: "the end play is what the sizes of the thrust bearing give" },
+  ],
+  method: "As measured; or the thrust journal’s length less the web and both washers.",
+  compute: ({ E_m, L_th, w_th, t_th }, _words, _tables, route) =>
+    route === 0 ? E_m : playOf({ journalLength: L_th, webWidth: w_th, washerThickness: t_th }),
   shape: "monotone",
   valid: "cold, caps tightened with the thrust faces in line",
   sources: [{ id: "definition" }],
-  examples: [{ given: { L_th: "27.20 mm", w_th: "22.00 mm", t_th: "2.52 mm" }, expect: "0.16 mm" }],
+  examples: [
+    { given: { E_m: "0.15 mm" }, expect: "0.15 mm" },
+    { given: { L_th: "27.20 mm", w_th: "22.00 mm", t_th: "2.52 mm" }, expect: "0.16 mm" },
+  ],
   display: true,
 });

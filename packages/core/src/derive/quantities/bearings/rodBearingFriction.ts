@@ -1,12 +1,4 @@
-import { rodFilm } from "../../bearings/rodFilm.ts";
+import { bearings } from "../../bearings/Bearing.ts";
+import { film, films } from "../../bearings/film.ts";
 
-export const rodBearingFriction = rodFilm({
-  id: "rodBearingFriction",
-  name: "Friction of a rod bearing",
-  symbol: "P_fr",
-  unit: "W",
-  decimals: 0,
-  meaning: "Power that one rod bearing turns into heat.",
-  of: ({ frictionPower }) => frictionPower,
-  expect: "777 W",
-});
+export const rodBearingFriction = film(bearings.rod, films.friction, { expect: "777 W" });

@@ -1,6 +1,7 @@
-import { crankpinLoadCycle, cycleValue, leastFilmOverCycle, pressureAt } from "@trialfit/mechanics";
+import { cycleValue } from "@trialfit/mechanics";
+import { leastFilm } from "../../bearings/leastFilm.ts";
+import { rodLoadCycle } from "../../bearings/rodLoadCycle.ts";
 import { cycleForceExample, cycleForceInputs, cycleForceMethod } from "../../cycleForces.ts";
-import { pressureTrace } from "../../pressureTrace.ts";
 import { quantity } from "../../Quantity.ts";
 
 export const rodBearingLeastFilm = quantity({
@@ -20,28 +21,13 @@ export const rodBearingLeastFilm = quantity({
     C_rh: "rodBearingClearanceHot",
   },
   method: `${cycleForceMethod} The crankpin’s path in its clearance is followed by the mobility method of a short bearing until the cycle closes; the least film is taken.`,
-  compute: ({ mu_o, D_p, L, C_rh, ...numbers }) => {
-    const trace = pressureTrace(numbers);
-    const { r, l, e, B, n_P, m_rec, m_b, p_a } = numbers;
-    const cycle = crankpinLoadCycle({
-      crank: { throwRadius: r, rodLength: l, pinLineOffset: e },
-      bore: B,
-      pressureAt: (angle) => pressureAt(trace, angle),
-      casePressure: p_a,
-      reciprocatingMass: m_rec,
-      rotatingRodMass: m_b,
-      angularSpeed: n_P,
-    });
-    return leastFilmOverCycle({
-      viscosity: mu_o,
-      angularSpeed: n_P,
-      journalDiameter: D_p,
-      length: L,
-      radialClearance: C_rh / 2,
-      load: (angle) => ({ x: cycleValue(cycle.x, angle), y: cycleValue(cycle.y, angle) }),
-      // The crankpin turns clockwise in this frame, the rod swings.
-      meanTurning: (angle) => (cycleValue(cycle.swing, angle) - 1) / 2,
-    }).film;
+  compute: (numbers) => {
+    const cycle = rodLoadCycle(numbers);
+    // The crankpin turns clockwise in this frame, the rod swings.
+    const meanTurning = (angle: number) => (cycleValue(cycle.swing, angle) - 1) / 2;
+    const { mu_o, n_P, D_p, L, C_rh } = numbers;
+    const sizes = { viscosity: mu_o, angularSpeed: n_P, journalDiameter: D_p, length: L, clearance: C_rh };
+    return leastFilm(sizes, cycle, meanTurning);
   },
   shape: "guarded",
   valid: "short bearings, smooth parallel parts, enough oil",

@@ -1,12 +1,4 @@
-import { rodFilm } from "../../bearings/rodFilm.ts";
+import { bearings } from "../../bearings/Bearing.ts";
+import { film, films } from "../../bearings/film.ts";
 
-export const rodBearingPeakPressure = rodFilm({
-  id: "rodBearingPeakPressure",
-  name: "Film pressure in the rod bearing",
-  symbol: "p_fr",
-  unit: "MPa",
-  decimals: 0,
-  meaning: "Greatest pressure in the oil film under the mean load.",
-  of: ({ peakPressure }) => peakPressure,
-  expect: "177 MPa",
-});
+export const rodBearingPeakPressure = film(bearings.rod, films.peakPressure, { expect: "177 MPa" });

@@ -1,13 +1,4 @@
-import { rodFilm } from "../../bearings/rodFilm.ts";
+import { bearings } from "../../bearings/Bearing.ts";
+import { film, films } from "../../bearings/film.ts";
 
-export const rodBearingSteadyFilm = rodFilm({
-  id: "rodBearingSteadyFilm",
-  name: "Film of the rod bearing, mean load",
-  symbol: "h_r",
-  unit: "um",
-  decimals: 2,
-  meaning:
-    "Least oil film of the rod bearing under the mean load. The true load swings and squeezes; see the least film over the cycle.",
-  of: ({ film }) => film,
-  expect: "1.93 um",
-});
+export const rodBearingSteadyFilm = film(bearings.rod, films.film, { expect: "1.93 um" });

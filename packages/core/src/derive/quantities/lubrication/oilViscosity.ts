@@ -22,7 +22,10 @@ export const oilViscosity = quantity({
     }),
   shape: "guarded",
   valid: "engine oils; fuel in the oil thins it further",
-  sources: [{ id: "common-practice", where: "Vogel’s equation with 95 °C" }],
+  sources: [
+    { id: "common-practice", where: "Vogel’s equation with 95 °C" },
+    { id: "sae-j300", where: "viscosities assumed by grade" },
+  ],
   examples: [{ given: { mu_100: "19 mPa s", mu_hs: "5.3 mPa s", T_f: "130 degC" }, expect: "8.25 mPa s" }],
   display: true,
 });
