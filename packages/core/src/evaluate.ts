@@ -1,19 +1,22 @@
 import { type RuleFile, ruleFiles } from "@trialfit/rules";
-import { deriveAll } from "./derive/deriveAll.ts";
+import { exchangeParts } from "./choose/exchangeParts.ts";
 import { quantities } from "./derive/generated/quantities.ts";
 import { withDefaults } from "./derive/withDefaults.ts";
-import type { CompiledRule } from "./judge/CompiledRule.ts";
 import { compileRules } from "./judge/compileRules.ts";
-import { judgeAll } from "./judge/judgeAll.ts";
-import { lookupOf } from "./judge/lookupOf.ts";
+import { withSettlement } from "./judge/howToSettle.ts";
+import { judgeBuild } from "./judge/judgeBuild.ts";
+import { asOfStage } from "./judge/unmeasured.ts";
 import type { Build } from "./read/Build.ts";
-import type { Stage } from "./read/buildSchema.ts";
+import type { Stage } from "./read/FieldSpec.ts";
 import { readBuild } from "./read/readBuild.ts";
 import { makeReport } from "./report/makeReport.ts";
 import type { Report } from "./report/Report.ts";
 
 export interface EvaluateOptions {
-  /** Judge only the rules of this stage. Absent: every rule. */
+  /**
+   * Judge only the rules of this stage, as it stands then: what is to be measured by it and was not, leaves a rule
+   * open. Absent: every rule, by whatever sizes the build gives.
+   */
   readonly stage?: Stage;
   /** Rules in place of the shipped catalog. Untrusted: checked like any input. */
   readonly rules?: readonly RuleFile[];
@@ -36,18 +39,22 @@ export async function evaluate(input: unknown, options: EvaluateOptions = {}): P
   const rules =
     options.stage === undefined ? every : every.filter((rule) => rule.file.stages.includes(options.stage!));
   const more = options.quantities ?? [];
-  const derivations = deriveAll(
+  const { derivations, judged } = await judgeBuild(
     values,
+    rules,
     quantities,
-    more === "all" ? quantities.keys() : new Set([...askedBy(rules), ...more]),
+    more === "all" ? quantities.keys() : more,
   );
-  const verdicts = await judgeAll(rules, lookupOf(values, derivations));
-  return makeReport({ build, values, rules, derivations, verdicts, stage: options.stage ?? "all" });
-}
-
-/** What the rules ask for. */
-function askedBy(rules: readonly CompiledRule[]): ReadonlySet<string> {
-  return new Set(rules.flatMap((rule) => rule.facts).filter((fact) => quantities.has(fact)));
+  const settled = judged.map((one) => withSettlement(asOfStage(one, options.stage), quantities));
+  const exchanges = exchangeParts(values, quantities, settled);
+  return makeReport({
+    build,
+    values,
+    derivations,
+    judged: settled,
+    exchanges,
+    stage: options.stage ?? "all",
+  });
 }
 
 function isBuild(input: unknown): input is Build {

@@ -13,12 +13,19 @@ export { type BandEnd, type TemplatePiece, templateNames, templatePieces } from 
 export { type Comparison, type TraceBand, type VerdictWord, verdictWords } from "./judge/Verdict.ts";
 export type { Build } from "./read/Build.ts";
 export { buildJsonSchema } from "./read/buildJsonSchema.ts";
-export { BUILD_FORMAT, parts, type Stage, stages } from "./read/buildSchema.ts";
+export { BUILD_FORMAT, parts } from "./read/buildSchema.ts";
 export { cellNumber } from "./read/cellNumber.ts";
 export { describeDefault } from "./read/describeDefault.ts";
 export { describeTable } from "./read/describeTable.ts";
 export type { FieldSpec, PartSpec } from "./read/FieldSpec.ts";
-export { type Provenance, provenances } from "./read/FieldSpec.ts";
+export {
+  type PositionKind,
+  type Provenance,
+  positionKinds,
+  provenances,
+  type Stage,
+  stages,
+} from "./read/FieldSpec.ts";
 export type { DimensionValue, FieldValue, TableRow } from "./read/FieldValue.ts";
 export { type Field, fieldLabel, fields } from "./read/fieldCatalog.ts";
 export { nearestWord } from "./read/nearestWord.ts";

@@ -49,4 +49,6 @@ export interface Verdict {
   /** For `unknown`: why a value cannot be computed from inputs that are there. */
   readonly reasons: readonly string[];
   readonly comparisons: readonly Comparison[];
+  /** For `open`: dimensions that hold on paper only, at a stage by which they are to be measured. */
+  readonly unmeasured?: readonly string[];
 }

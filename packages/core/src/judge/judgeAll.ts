@@ -1,10 +1,11 @@
 import { type CompiledRule, type ConditionNode, type Leaf, leavesOf, placedLeaves } from "./CompiledRule.ts";
 import { compare, isNumeric } from "./compare.ts";
-import { decide, decideLimit, type Lookup, operandOf } from "./decide.ts";
+import { decide, type Lookup, operandOf } from "./decide.ts";
+import { withLimits, wordFor } from "./decideRule.ts";
 import type { BandFact, Fact } from "./Fact.ts";
 import { factType } from "./factCatalog.ts";
 import { type Question, runEngine } from "./runEngine.ts";
-import type { Comparison, TraceBand, Verdict, VerdictWord } from "./Verdict.ts";
+import type { Comparison, TraceBand, Verdict } from "./Verdict.ts";
 
 type PlacedLeaf = ReturnType<typeof placedLeaves>[number];
 
@@ -16,9 +17,9 @@ interface Scope {
 }
 
 function scopeOf(rule: CompiledRule, lookup: Lookup): Scope {
-  const limits = new Map(rule.limits.map((limit) => [limit.fact, decideLimit(limit, lookup)] as const));
+  const limits = new Set(rule.limits.map((limit) => limit.fact));
   const name = (fact: string) => (limits.has(fact) ? `${rule.file.id}/${fact}` : fact);
-  const scoped: Lookup = (fact) => limits.get(fact) ?? lookup(fact);
+  const scoped = withLimits(rule, lookup);
   const used = [rule.when, rule.requires]
     .flatMap(leavesOf)
     .flatMap((leaf) => [leaf.fact, ...(leaf.value.kind === "fact" ? [leaf.value.fact] : [])]);
@@ -26,13 +27,6 @@ function scopeOf(rule: CompiledRule, lookup: Lookup): Scope {
 }
 
 const ALWAYS = { surely: true, possibly: true, nominally: true };
-
-function wordFor(when: typeof ALWAYS, requires: typeof ALWAYS, missing: number): VerdictWord {
-  if (!when.possibly) return "not-applicable";
-  if (requires.surely) return "holds";
-  if (when.surely && !requires.possibly) return "fails";
-  return missing > 0 ? "unknown" : "open";
-}
 
 function band({ low, nominal, high }: BandFact): TraceBand {
   return { low, nominal, high };
@@ -108,7 +102,7 @@ export async function judgeAll(rules: readonly CompiledRule[], lookup: Lookup): 
     );
     const missing = [...new Set(decisions.flatMap((decision) => decision.missing))].sort();
     const reasons = [...new Set(decisions.flatMap((decision) => decision.reasons))];
-    const verdict = wordFor(whenAnswer, requiresAnswer, missing.length + reasons.length);
+    const verdict = wordFor(whenAnswer, requiresAnswer, missing.length + reasons.length > 0);
     return {
       rule: file.id,
       verdict,

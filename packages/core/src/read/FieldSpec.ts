@@ -25,6 +25,18 @@ export type FieldDefault =
       readonly values: Readonly<Record<string, AssumedValue>>;
     });
 
+/** What an engine has several of, each of which may be measured for itself. */
+export const positionKinds = {
+  cylinder: "cylinder",
+  crankpin: "crankpin",
+  main: "main bearing",
+} as const;
+export type PositionKind = keyof typeof positionKinds;
+
+/** Stages of a build, in their order. */
+export const stages = ["choose", "machine", "trial-assembly", "final-assembly", "run"] as const;
+export type Stage = (typeof stages)[number];
+
 interface CommonSpec {
   readonly label: string;
   /** What it is, from where to where it is measured, which sign; one or two sentences for a beginner. */
@@ -42,6 +54,12 @@ export interface DimensionSpec extends CommonSpec {
   readonly range: readonly [string, string];
   /** Taken when a value is given without a tolerance; always listed. Absent: taken as exact. */
   readonly tolerance?: string;
+  /** What there is one of this dimension for: readings may be given for each. Absent: one for the engine. */
+  readonly per?: PositionKind;
+  /** Stage from which a published size is not enough: by then it must have been measured. */
+  readonly measureBy?: Stage;
+  /** Fields that the readings give as well, when they are taken at several heights and in several directions. */
+  readonly form?: { readonly taper?: string; readonly outOfRound?: string };
   /** Words that carry a sign: the value is multiplied by the factor. */
   readonly signs?: Readonly<Record<string, 1 | -1>>;
   /** Words that say where: kept as the choice `<path>.place`. */
@@ -94,4 +112,6 @@ export interface PartSpec {
   readonly id: string;
   readonly label: string;
   readonly help: string;
+  /** Whether one of these may change places with another: a piston from cylinder 3 to cylinder 5. */
+  readonly exchangeable?: boolean;
 }

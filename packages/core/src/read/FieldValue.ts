@@ -1,5 +1,19 @@
 import type { Provenance } from "./FieldSpec.ts";
 
+/**
+ * Where the band of a dimension comes from: stated in the build, the usual uncertainty of the instrument, the grade
+ * that the way of making keeps, the field's own usual tolerance, or nothing.
+ */
+export type ToleranceOrigin = "stated" | "instrument" | "making" | "default" | "none";
+
+/** What readings at several heights and in several directions tell beside the size, SI. */
+export interface Form {
+  /** Greatest difference between the mean sizes of two heights. */
+  readonly taper?: number;
+  /** Greatest difference between two directions at one height. */
+  readonly outOfRound?: number;
+}
+
 /** A number as it stands in a build, in SI. */
 export interface DimensionValue {
   readonly kind: "dimension";
@@ -10,9 +24,16 @@ export interface DimensionValue {
   readonly unit: string;
   readonly text: string;
   readonly provenance: Provenance;
-  /** `stated` in the build, `default` from the field's own tolerance, `none` where the field has none. */
-  readonly toleranceFrom: "stated" | "default" | "none";
+  readonly toleranceFrom: ToleranceOrigin;
   readonly instrument?: string;
+  /** Expanded uncertainty of a reading (k = 2), for measured values. */
+  readonly uncertainty?: number;
+  /** What each cylinder, crankpin or main bearing has, by its number, where it was measured for each. */
+  readonly positions?: Readonly<Record<string, DimensionValue>>;
+  /** Beside `positions`: what those have that were not measured. Absent: nothing is known of them. */
+  readonly elsewhere?: DimensionValue;
+  /** For one position with readings at several heights or in several directions. */
+  readonly form?: Form;
   readonly note?: string;
 }
 

@@ -27,10 +27,6 @@ import { valveDrive } from "./parts/valveDrive.ts";
 import { valveSpring } from "./parts/valveSpring.ts";
 import { exhaustValve, inletValve } from "./parts/valves.ts";
 
-/** Stages of a build, in their order. */
-export const stages = ["choose", "machine", "trial-assembly", "final-assembly", "run"] as const;
-export type Stage = (typeof stages)[number];
-
 /** Every part of a build file, in the order in which forms and documents show them. */
 export const parts: readonly Part[] = [
   targets,

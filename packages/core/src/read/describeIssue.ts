@@ -1,10 +1,12 @@
 import type { z } from "zod";
+import { wayOfMakingIds } from "../tables/waysOfMaking.ts";
 import { describeSyntax } from "../units/parseDimension.ts";
 import { parts, topFields } from "./buildSchema.ts";
 import { describeCount } from "./describeCount.ts";
 import { describeTable } from "./describeTable.ts";
 import { type FieldSpec, provenances } from "./FieldSpec.ts";
 import { fields } from "./fieldCatalog.ts";
+import { detailKeys } from "./fields.ts";
 import { nearestWord } from "./nearestWord.ts";
 import type { Problem } from "./Problem.ts";
 import { syntaxOf } from "./syntaxOf.ts";
@@ -43,6 +45,9 @@ function expectedOf(spec: FieldSpec): string {
 function expectedDetail(spec: FieldSpec, key: string): string {
   if (spec.kind === "table") return `rows such as ${spec.row}`;
   if (key === "provenance") return `one of ${provenances.join(", ")}`;
+  if (key === "made") return `one of ${wayOfMakingIds.join(", ")}`;
+  if (key === "readings")
+    return 'readings by number of cylinder or bearing, such as { "1": 88.51 mm, "2": { top: { along: 88.51 mm, across: 88.51 mm } } }';
   return `a text${spec.kind === "dimension" ? `; for the value ${expectedOf(spec)}` : ""}`;
 }
 
@@ -53,7 +58,7 @@ function knownKeys(path: readonly PropertyKey[]): readonly string[] {
   if (path.length === 1 && part !== undefined) return Object.keys(part.fields);
   const { spec } = specAt(path);
   if (spec?.kind === "table") return Object.keys(spec.columns);
-  return ["value", "tolerance", "provenance", "instrument", "note"];
+  return detailKeys;
 }
 
 /** What stands at a path, and at which depth it begins: a field at the top, a field of a part, or a cell of a table. */

@@ -34,7 +34,7 @@ export function attempt<T>(ctx: z.RefinementCtx, run: () => T): T {
   try {
     return run();
   } catch (error) {
-    if (error instanceof DimensionError) return refuse(ctx, error.message, error.expected);
+    if (error instanceof DimensionError) return refuse(ctx, error.message, error.expected, error.path);
     throw error;
   }
 }

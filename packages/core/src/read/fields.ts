@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { wayOfMakingIds } from "../tables/waysOfMaking.ts";
 import { describeCount } from "./describeCount.ts";
 import {
   type ChoiceSpec,
@@ -9,14 +10,21 @@ import {
 } from "./FieldSpec.ts";
 import { attempt, describeField, type ReadField, refuse } from "./fieldSchema.ts";
 import { type DimensionDetail, readDimension } from "./readDimension.ts";
+import { readingSchema } from "./readingSchema.ts";
 
 const detailSchema = z.strictObject({
-  value: z.union([z.string(), z.number()]),
+  value: z.union([z.string(), z.number()]).optional(),
   tolerance: z.string().optional(),
   provenance: z.enum(provenances).optional(),
   instrument: z.string().optional(),
+  uncertainty: z.string().optional(),
+  made: z.enum(wayOfMakingIds).optional(),
+  readings: readingSchema.optional(),
   note: z.string().optional(),
 });
+
+/** What the longer form of a dimension may say. */
+export const detailKeys: readonly string[] = Object.keys(detailSchema.shape);
 
 /** A number with unit; `88.50 mm ± 0.01` or an object that also says where it comes from. */
 export function dimension(

@@ -1,7 +1,8 @@
 import type { Weight, Work } from "@trialfit/rules";
+import type { PlaceVerdict } from "../judge/judgeBuild.ts";
 import type { Comparison, VerdictWord } from "../judge/Verdict.ts";
-import type { Stage } from "../read/buildSchema.ts";
-import type { Provenance } from "../read/FieldSpec.ts";
+import type { PositionKind, Provenance, Stage } from "../read/FieldSpec.ts";
+import type { ToleranceOrigin } from "../read/FieldValue.ts";
 
 /** A value of the build as the report carries it; numbers in SI. */
 export interface ReportField {
@@ -13,7 +14,7 @@ export interface ReportField {
   readonly nominal?: number;
   readonly low?: number;
   readonly high?: number;
-  readonly toleranceFrom?: "stated" | "default" | "none";
+  readonly toleranceFrom?: ToleranceOrigin;
 }
 
 /** What the report says of one quantity; numbers in SI, `unit` is the one to show it in. */
@@ -63,6 +64,23 @@ export interface ReportVerdict {
   readonly takenFor: readonly string[];
   /** For `open`: the inputs whose tolerance or assumption spreads it most, largest first. */
   readonly settleBy: readonly string[];
+  /**
+   * For `open`: the fewest dimensions that would settle it and the expanded uncertainty to which each must be
+   * measured [SI; `unit` is the one to show it in], if they come out as expected. Absent: no measuring settles it.
+   */
+  readonly settlement?: {
+    readonly becomes: "holds" | "fails";
+    readonly measure: readonly {
+      readonly path: string;
+      readonly uncertainty: number;
+      readonly unit: string;
+    }[];
+  };
+  /** For `open`: dimensions that hold on paper only, at a stage by which they are to be measured. */
+  readonly unmeasured?: readonly string[];
+  /** Where dimensions were measured by position: the worst cylinder, crankpin or main bearing, and each of them. */
+  readonly at?: string;
+  readonly places?: readonly PlaceVerdict[];
   readonly standing: Readonly<Record<string, string>>;
   readonly sources: readonly { readonly id: string; readonly where?: string }[];
 }
@@ -79,6 +97,21 @@ export interface ReportSummary {
   readonly stops: number;
 }
 
+/** A better place for each of a set of parts that were measured one by one. */
+export interface ReportExchange {
+  /** Key of the part in the build file. */
+  readonly part: string;
+  readonly per: PositionKind;
+  /** Only those that move, by number from 1. */
+  readonly moves: readonly { readonly from: number; readonly to: number }[];
+  /** Rules that stand better after it, worst place before and after. */
+  readonly betters: readonly {
+    readonly rule: string;
+    readonly before: VerdictWord;
+    readonly after: VerdictWord;
+  }[];
+}
+
 /** The result of an evaluation: plain data, stable order, serialisable. */
 export interface Report {
   readonly format: "trialfit-report";
@@ -93,4 +126,6 @@ export interface Report {
   readonly fields: readonly ReportField[];
   /** Fields that were left out and taken at their documented default. */
   readonly assumptions: readonly { readonly path: string; readonly text: string; readonly because: string }[];
+  /** Parts that were measured one by one and would stand better in other places. */
+  readonly exchanges: readonly ReportExchange[];
 }

@@ -1,4 +1,6 @@
 import { describeComparison } from "./describeComparison.ts";
+import { describeOpen } from "./describeOpen.ts";
+import { describePlaces } from "./describePlaces.ts";
 import { nameFields } from "./nameFields.ts";
 import { nameSource } from "./nameSource.ts";
 import type { ReportVerdict } from "./Report.ts";
@@ -46,15 +48,8 @@ function grounds(verdict: ReportVerdict): readonly DocumentLine[] {
 
 function unsettled(verdict: ReportVerdict): readonly DocumentLine[] {
   const lines: DocumentLine[] = [];
-  if (verdict.verdict === "open") {
-    const side = verdict.nominally ? "holds" : "fails";
-    lines.push({
-      label: "open",
-      text: `${side} at the nominal values; the tolerances reach across the limit`,
-    });
-    if (verdict.settleBy.length > 0)
-      lines.push({ label: "measure", text: nameFields(verdict.settleBy.slice(0, 4)) });
-  }
+  if (verdict.places !== undefined) lines.push({ label: "where", text: describePlaces(verdict) });
+  if (verdict.verdict === "open") lines.push(...describeOpen(verdict));
   if (verdict.missing.length > 0) lines.push({ label: "needs", text: nameFields(verdict.missing) });
   return [...lines, ...verdict.reasons.map((text) => ({ label: "cannot be", text }))];
 }

@@ -1,5 +1,6 @@
 import { notCovered } from "@trialfit/rules";
 import { fieldLabel } from "../read/fieldCatalog.ts";
+import { exchangeSection } from "./describeExchanges.ts";
 import { type Detail, describeFinding, describeUnknown } from "./describeFinding.ts";
 import { assumptionSection, heldSection, skippedSection } from "./describeSettled.ts";
 import { type FindingGroup, findingGroups, groupFindings } from "./groupFindings.ts";
@@ -95,9 +96,12 @@ export function describeReport(report: Report, detail: Detail = "full"): ReportD
         tone: "faint",
       },
     ],
-    sections: withoutRepeatedCautions([...findings, ...settled, assumptionSection(report)]).filter(
-      (section) => section.items.length > 0,
-    ),
+    sections: withoutRepeatedCautions([
+      exchangeSection(report),
+      ...findings,
+      ...settled,
+      assumptionSection(report),
+    ]).filter((section) => section.items.length > 0),
     closing: [`Not checked here: ${notCovered}. Check them by hand before assembly.`, DISCLAIMER],
   };
 }

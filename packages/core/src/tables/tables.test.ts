@@ -8,6 +8,7 @@ import { rationalFromDecimal } from "../units/Rational.ts";
 import { materials } from "./materials.ts";
 import { propertyClasses } from "./propertyClasses.ts";
 import { threads } from "./threads.ts";
+import { type ToleranceGrade, toleranceWidth } from "./toleranceGrades.ts";
 
 interface Row {
   readonly id: string;
@@ -138,5 +139,35 @@ describe("materials: within the spread of the printed values", () => {
   it.each(checks)("%s: %s", (id, key, material, property, scale) => {
     const { usual, spread } = materials[material][property];
     expect(Math.abs(printed(id, key) * scale - usual)).toBeLessThanOrEqual(spread + 1e-9);
+  });
+});
+
+describe("standard tolerance grades (ISO 286-1)", () => {
+  const rows = ["FT-01", "FT-02"].flatMap((id) =>
+    Object.entries(rowOf(id).expected).map(([key, { value }]) => {
+      const [, grade, , most] = /^IT(\d+)_(\d+)_(\d+)$/.exec(key)!;
+      return [id, Number(grade) as ToleranceGrade, Number(most), Number(value)] as const;
+    }),
+  );
+  it("has rows to compare", () => expect(rows.length).toBe(15));
+  it.each(rows)("%s: IT%i up to %i mm is %i µm", (_, grade, most, width) => {
+    expect(toleranceWidth(grade, most / 1000)! * 1e6).toBeCloseTo(width, 9);
+    expect(toleranceWidth(grade, (most - 0.01) / 1000)! * 1e6).toBeCloseTo(width, 9);
+  });
+  it("gives a hole and a shaft their clearances: 50 H8/g7 (FT-03)", () => {
+    const below = 9e-6;
+    const [hole, shaft] = [toleranceWidth(8, 0.05)!, toleranceWidth(7, 0.05)!];
+    expect((hole + below + shaft) * 1e3).toBeCloseTo(printed("FT-03", "max clearance"), 9);
+    expect(below * 1e3).toBeCloseTo(printed("FT-03", "min clearance"), 9);
+  });
+  it("widens with grade and size, and knows nothing beyond its table", () => {
+    const grades = [5, 6, 7, 8, 9, 10, 11, 12, 13, 14] as const;
+    const sizes = [0.001, 0.005, 0.02, 0.04, 0.09, 0.15, 0.3];
+    for (const [index, grade] of grades.slice(1).entries())
+      for (const size of sizes)
+        expect(toleranceWidth(grade, size)!).toBeGreaterThan(toleranceWidth(grades[index]!, size)!);
+    for (const [index, size] of sizes.slice(1).entries())
+      expect(toleranceWidth(8, size)!).toBeGreaterThan(toleranceWidth(8, sizes[index]!)!);
+    for (const size of [0, -0.01, 0.4, Number.NaN]) expect(toleranceWidth(8, size)).toBeUndefined();
   });
 });

@@ -27,10 +27,13 @@ export interface DimensionSyntax {
 /** A text that is not a dimension of the wanted kind: what was expected instead. */
 export class DimensionError extends Error {
   readonly expected: string;
-  constructor(message: string, expected: string) {
+  /** Where in the longer form of a field it stands. */
+  readonly path: readonly string[];
+  constructor(message: string, expected: string, path: readonly string[] = []) {
     super(message);
     this.name = "DimensionError";
     this.expected = expected;
+    this.path = path;
   }
 }
 

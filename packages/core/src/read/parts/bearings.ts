@@ -1,3 +1,4 @@
+import type { PositionKind } from "../FieldSpec.ts";
 import { choice, dimension } from "../fields.ts";
 import { part } from "../part.ts";
 
@@ -8,12 +9,14 @@ const linings = {
   sputtered: "sputtered or other vapour-deposited overlay",
 };
 
-function shellFields(where: string, loaded: string) {
+function shellFields(where: string, loaded: string, per: PositionKind) {
   return {
     wall: dimension({
       label: "Shell wall",
       symbol: "t_s",
       unit: "mm",
+      per,
+      measureBy: "trial-assembly",
       range: ["0.5 mm", "10 mm"],
       tolerance: "0.004",
       help: `Wall of one ${where} bearing shell at its crown, square to the joint.`,
@@ -31,6 +34,7 @@ function shellFields(where: string, loaded: string) {
       label: "Crush",
       symbol: "a_c",
       unit: "mm",
+      per,
       range: ["0 mm", "0.3 mm"],
       tolerance: "0.01",
       help: `How far one end of a ${where} bearing shell stands proud of the housing’s joint when the other is held flush: the excess length that presses it in.`,
@@ -80,9 +84,10 @@ export const mainBearing = part(
     id: "main-bearing",
     label: "Main bearings",
     help: "The shells of the main bearings.",
+    exchangeable: true,
   },
   {
-    ...shellFields("main", "the lower main shell"),
+    ...shellFields("main", "the lower main shell", "main"),
     thrustWebWidth: dimension({
       label: "Web at the thrust bearing",
       symbol: "w_th",
@@ -153,9 +158,10 @@ export const rodBearing = part(
     id: "rod-bearing",
     label: "Rod bearings",
     help: "The shells of the big-end bearings.",
+    exchangeable: true,
   },
   {
-    ...shellFields("rod", "the upper rod shell"),
+    ...shellFields("rod", "the upper rod shell", "cylinder"),
     mass: dimension({
       label: "Mass of both shells",
       symbol: "m_sh",

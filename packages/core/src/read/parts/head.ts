@@ -60,6 +60,8 @@ export const cylinderHead = part(
       label: "Chamber volume",
       symbol: "V_ch",
       unit: "cm3",
+      per: "cylinder",
+      measureBy: "trial-assembly",
       range: ["2 cm3", "400 cm3"],
       tolerance: "0.5",
       help: "Volume of one combustion chamber with valves and plug fitted, to the head face.",

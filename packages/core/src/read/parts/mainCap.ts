@@ -18,6 +18,8 @@ export const mainCap = part(
       label: "Register interference",
       symbol: "delta_r",
       unit: "mm",
+      per: "main",
+      measureBy: "trial-assembly",
       range: ["-0.5 mm", "0.5 mm"],
       tolerance: "0.006",
       help: "How much wider the cap is than its register in the block.",

@@ -3,12 +3,19 @@ import { part } from "../part.ts";
 
 /** The piston rings of one cylinder. */
 export const ringSet = part(
-  { key: "ringSet", id: "ring-set", label: "Ring set", help: "The piston rings of one cylinder." },
+  {
+    key: "ringSet",
+    id: "ring-set",
+    label: "Ring set",
+    help: "The piston rings of one cylinder.",
+    exchangeable: true,
+  },
   {
     topRingHeight: dimension({
       label: "Top ring height",
       symbol: "h_r1",
       unit: "mm",
+      per: "cylinder",
       range: ["0.4 mm", "6 mm"],
       tolerance: "0.01",
       help: "Axial height.",
@@ -25,6 +32,8 @@ export const ringSet = part(
       label: "Top ring end gap",
       symbol: "s_1",
       unit: "mm",
+      per: "cylinder",
+      measureBy: "trial-assembly",
       range: ["0 mm", "5 mm"],
       tolerance: "0.02",
       help: "With the ring square in its own finished bore, by feeler gauge.",
@@ -33,6 +42,8 @@ export const ringSet = part(
       label: "Second ring end gap",
       symbol: "s_2",
       unit: "mm",
+      per: "cylinder",
+      measureBy: "trial-assembly",
       range: ["0 mm", "5 mm"],
       tolerance: "0.02",
       help: "With the ring square in its own finished bore, by feeler gauge.",
@@ -41,6 +52,7 @@ export const ringSet = part(
       label: "Ring set mass",
       symbol: "m_rings",
       unit: "g",
+      measureBy: "machine",
       range: ["2 g", "500 g"],
       tolerance: "0.5",
       help: "All rings of one piston.",

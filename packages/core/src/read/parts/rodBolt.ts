@@ -43,6 +43,7 @@ export const rodBolt = part(
       label: "Stretch",
       symbol: "f_b",
       unit: "mm",
+      per: "cylinder",
       range: ["0 mm", "1 mm"],
       tolerance: "0.005",
       help: "How much longer the tightened bolt is than its free length, by stretch gauge. Enter the bolt that lies furthest from the middle of the window.",

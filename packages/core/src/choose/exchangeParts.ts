@@ -1,0 +1,142 @@
+import { munkres } from "munkres";
+import { deriveAll } from "../derive/deriveAll.ts";
+import { differingFields, type Place, placesOf } from "../derive/places.ts";
+import { type Catalog, RootFinder } from "../derive/rootsOf.ts";
+import type { CompiledRule } from "../judge/CompiledRule.ts";
+import { decideRule } from "../judge/decideRule.ts";
+import { type Judged, worstFirst } from "../judge/judgeBuild.ts";
+import { lookupOf } from "../judge/lookupOf.ts";
+import type { VerdictWord } from "../judge/Verdict.ts";
+import { parts } from "../read/buildSchema.ts";
+import type { PartSpec, PositionKind } from "../read/FieldSpec.ts";
+import type { FieldValue } from "../read/FieldValue.ts";
+import type { ReportExchange } from "../report/Report.ts";
+
+type Values = ReadonlyMap<string, FieldValue>;
+
+const WEIGHT = { stop: 100, caution: 10, note: 1 } as const;
+const BADNESS: Readonly<Record<VerdictWord, number>> = {
+  fails: 4,
+  unknown: 2,
+  open: 1,
+  holds: 0,
+  "not-applicable": 0,
+};
+/** Cost of moving a part that could stay, far below that of any verdict: the fewest moves of equal outcome. */
+const MOVE = 1e-3;
+
+/** What one part of a kind, by number, would make of a place: the place with this part's measured sizes. */
+function withPart(place: Place, item: Place, paths: readonly string[]): Values {
+  const values = new Map(place.values);
+  for (const path of paths) {
+    const value = item.values.get(path);
+    if (value === undefined) values.delete(path);
+    else values.set(path, value);
+  }
+  return values;
+}
+
+function wordsAt(values: Values, rules: readonly CompiledRule[], catalog: Catalog): readonly VerdictWord[] {
+  const wanted = new Set(rules.flatMap((rule) => rule.facts).filter((fact) => catalog.has(fact)));
+  const lookup = lookupOf(values, deriveAll(values, catalog, wanted));
+  return rules.map((rule) => decideRule(rule, lookup));
+}
+
+const costOf = (words: readonly VerdictWord[], rules: readonly CompiledRule[]) =>
+  words.reduce((sum, word, index) => sum + BADNESS[word] * WEIGHT[rules[index]!.file.otherwise.weight], 0);
+
+function worstOf(words: readonly VerdictWord[]): VerdictWord {
+  return worstFirst.find((word) => words.includes(word)) ?? "not-applicable";
+}
+
+/** The words of every rule at every place, for one way of placing the parts. */
+type Placing = readonly (readonly VerdictWord[])[];
+
+/** Rules whose worst place is better in one placing than in another, or undefined where any is worse. */
+function bettered(rules: readonly CompiledRule[], before: Placing, after: Placing) {
+  const pairs = rules.map((rule, index) => ({
+    rule: rule.file.id,
+    before: worstOf(before.map((words) => words[index]!)),
+    after: worstOf(after.map((words) => words[index]!)),
+  }));
+  if (pairs.some((pair) => BADNESS[pair.after] > BADNESS[pair.before])) return undefined;
+  return pairs.filter((pair) => BADNESS[pair.after] < BADNESS[pair.before]);
+}
+
+function exchange(
+  { key }: PartSpec,
+  per: PositionKind,
+  paths: readonly string[],
+  { values, catalog, judged, rests }: Ground,
+): ReportExchange | undefined {
+  const rules = judged
+    .filter((one) => one.places !== undefined && rests(one.rule, paths))
+    .map(({ rule }) => rule);
+  const wanting = rules.filter((rule) =>
+    judged.some((one) => one.rule === rule && BADNESS[one.verdict.verdict] > 0),
+  );
+  const places = placesOf(per, values);
+  if (wanting.length === 0 || places.length < 2) return undefined;
+  const costs = places.map((place) =>
+    places.map(
+      (item) =>
+        costOf(wordsAt(withPart(place, item, paths), wanting, catalog), wanting) +
+        (item === place ? 0 : MOVE),
+    ),
+  );
+  const chosen = munkres(costs);
+  const total = chosen.reduce((sum, [place, item]) => sum + costs[place]![item]!, 0);
+  const stay = costs.reduce((sum, row, index) => sum + row[index]!, 0);
+  if (total > stay - 0.5) return undefined;
+  const itemAt = new Map(chosen);
+  const placing = (item: (place: number) => number): Placing =>
+    places.map((place, index) => wordsAt(withPart(place, places[item(index)]!, paths), rules, catalog));
+  const betters = bettered(
+    rules,
+    placing((place) => place),
+    placing((place) => itemAt.get(place)!),
+  );
+  if (betters === undefined || betters.length === 0) return undefined;
+  const moves = chosen.flatMap(([place, item]) =>
+    place === item ? [] : [{ from: item + 1, to: place + 1 }],
+  );
+  return { part: key, per, moves: moves.sort((a, b) => a.from - b.from), betters };
+}
+
+interface Ground {
+  readonly values: Values;
+  readonly catalog: Catalog;
+  readonly judged: readonly Judged[];
+  readonly rests: (rule: CompiledRule, paths: readonly string[]) => boolean;
+}
+
+/**
+ * Better places for parts that were measured one by one and can change places (pistons, rods, shells): for each kind
+ * of part the assignment with the least weight of rules that do not hold, solved exactly (Munkres), with the fewest
+ * moves. Proposed only where the worst place of some rule gets better and that of none gets worse. Kinds of parts
+ * are looked at one by one, the others staying where they are.
+ * @param judged verdicts by place
+ */
+export function exchangeParts(
+  values: Values,
+  catalog: Catalog,
+  judged: readonly Judged[],
+): readonly ReportExchange[] {
+  const differing = differingFields(values);
+  const finder = new RootFinder(
+    catalog,
+    (path) => values.has(path) || differing.has(path),
+    () => false,
+  );
+  const rests = (rule: CompiledRule, paths: readonly string[]) =>
+    rule.facts.some((fact) => paths.some((path) => finder.rootsOf(fact).has(path)));
+  return parts.flatMap(({ spec }) => {
+    if (spec.exchangeable !== true) return [];
+    const mine = [...differing].filter(([path]) => path.startsWith(`${spec.key}.`));
+    const per = mine[0]?.[1];
+    const paths = mine.filter(([, kind]) => kind === per).map(([path]) => path);
+    const found =
+      per === undefined ? undefined : exchange(spec, per, paths, { values, catalog, judged, rests });
+    return found === undefined ? [] : [found];
+  });
+}

@@ -1,0 +1,146 @@
+import { deriveAll } from "../derive/deriveAll.ts";
+import type { Catalog } from "../derive/rootsOf.ts";
+import type { DimensionValue, FieldValue } from "../read/FieldValue.ts";
+import { decideRule } from "./decideRule.ts";
+import type { Judged } from "./judgeBuild.ts";
+import { lookupOf } from "./lookupOf.ts";
+import type { Comparison } from "./Verdict.ts";
+
+/** One dimension to measure, and how well: half of the width of the band that it may then have, SI. */
+export interface ToMeasure {
+  readonly path: string;
+  readonly uncertainty: number;
+}
+
+/** What would make an open verdict certain, if the measured sizes come out as expected. */
+export interface Settlement {
+  readonly becomes: "holds" | "fails";
+  readonly measure: readonly ToMeasure[];
+}
+
+/** How far one input alone can carry a comparison towards the other verdict. */
+interface Adverse {
+  readonly path: string;
+  readonly reach: number;
+}
+
+/** Share of its tolerance to which an input is measured at most, so that the naming of it means something. */
+const MOST = 0.9;
+/** Share of its tolerance to which a careful measurement brings an input. */
+const CAREFUL = 0.3;
+/** Share of its tolerance beyond which nobody measures: what would need it lies on its limit. */
+const FINEST = 0.02;
+/** Part of the room to the limit that the narrowed inputs may take. */
+const ENOUGH = 0.98;
+/** As many dimensions as a person measures for one answer. */
+const AT_ONCE = 6;
+/** Tightening tried when what a straight line promises is not enough. */
+const TRIALS = [1, 0.7, 0.45, 0.25, 0.1];
+
+function adverseOf(comparison: Comparison, judged: Judged): readonly Adverse[] {
+  const { margin, operator } = comparison;
+  if (margin === undefined) return [];
+  const wants = operator.startsWith("greater") ? 1 : -1;
+  const holding = margin.nominal >= 0 ? 1 : -1;
+  const side = (fact: string | undefined, sign: 1 | -1): readonly Adverse[] => {
+    if (fact === undefined) return [];
+    const derivation = judged.derivations.get(fact);
+    const value = judged.values.get(fact);
+    const ends =
+      derivation?.state === "value"
+        ? derivation.spread.map(({ path, atLow, atHigh }) => ({
+            path,
+            moves: [atLow - derivation.nominal, atHigh - derivation.nominal],
+          }))
+        : value?.kind === "dimension"
+          ? [{ path: fact, moves: [value.low - value.nominal, value.high - value.nominal] }]
+          : [];
+    return ends.map(({ path, moves }) => ({
+      path,
+      reach: Math.max(0, ...moves.map((move) => -holding * wants * sign * move)),
+    }));
+  };
+  return [...side(comparison.fact, 1), ...side(comparison.againstName, -1)].filter(({ reach }) => reach > 0);
+}
+
+/**
+ * How far the weightiest inputs must be narrowed for one comparison, by straight lines: as few as can be without
+ * asking for more than a careful measurement gives, or the set that asks for the least.
+ * @returns undefined at the limit, where no narrowing helps
+ */
+function narrowing(comparison: Comparison, judged: Judged): ReadonlyMap<string, number> | undefined {
+  const room = ENOUGH * Math.abs(comparison.margin?.nominal ?? 0);
+  const adverse = [...adverseOf(comparison, judged)].sort((a, b) => b.reach - a.reach);
+  const total = adverse.reduce((sum, { reach }) => sum + reach, 0);
+  const options = adverse.slice(0, AT_ONCE).map((_, index) => {
+    const chosen = adverse.slice(0, index + 1);
+    const sum = chosen.reduce((all, { reach }) => all + reach, 0);
+    return { chosen, share: Math.min(MOST, (room - (total - sum)) / sum) };
+  });
+  const best = options.reduce<(typeof options)[number] | undefined>(
+    (kept, one) => (kept === undefined || one.share > kept.share ? one : kept),
+    undefined,
+  );
+  const first = options.find(({ share }) => share >= CAREFUL) ?? best;
+  if (first === undefined || first.share < FINEST) return undefined;
+  return new Map(first.chosen.map(({ path }) => [path, first.share]));
+}
+
+/** A dimension as it is when it was measured to the given share of its tolerance, and came out as expected. */
+function narrowed(value: DimensionValue, share: number): DimensionValue {
+  const width = (share * (value.high - value.low)) / 2;
+  return { ...value, low: value.nominal - width, high: value.nominal + width };
+}
+
+/**
+ * The fewest dimensions that would settle an open verdict, and the uncertainty to which each must be measured. The
+ * straight lines of the sensitivities propose; the proposal is then evaluated with its full band, and tightened
+ * until the rule is certain.
+ * @returns undefined when no measuring settles it, as when the nominal value lies on the limit
+ */
+export function howToSettle(judged: Judged, catalog: Catalog): Settlement | undefined {
+  const { rule, verdict, values } = judged;
+  const becomes = verdict.nominally ? "holds" : "fails";
+  const widths = new Map<string, number>();
+  for (const comparison of verdict.comparisons.filter((one) => one.state === "possible")) {
+    const proposal = narrowing(comparison, judged);
+    for (const [path, share] of proposal ?? []) widths.set(path, Math.min(share, widths.get(path) ?? 1));
+  }
+  if (widths.size === 0) return undefined;
+  const wanted = rule.facts.filter((fact) => catalog.has(fact));
+  for (const trial of TRIALS) {
+    const tried = new Map<string, FieldValue>(values);
+    const measure: ToMeasure[] = [];
+    for (const [path, share] of widths) {
+      const value = values.get(path);
+      if (value?.kind !== "dimension") continue;
+      const closer = narrowed(value, trial * share);
+      tried.set(path, closer);
+      measure.push({ path, uncertainty: closer.high - closer.nominal });
+    }
+    if (decideRule(rule, lookupOf(tried, deriveAll(tried, catalog, wanted))) === becomes)
+      return { becomes, measure };
+  }
+  return undefined;
+}
+
+/** Adds to an open verdict what would settle it. */
+export function withSettlement(judged: Judged, catalog: Catalog): Judged {
+  if (judged.verdict.verdict !== "open") return judged;
+  const settlement =
+    judged.verdict.unmeasured === undefined
+      ? howToSettle(judged, catalog)
+      : asPublished(judged.verdict.unmeasured, judged);
+  return settlement === undefined ? judged : { ...judged, settlement };
+}
+
+/** A rule that holds on published sizes holds on measured ones that are known no worse. */
+function asPublished(paths: readonly string[], { values }: Judged): Settlement {
+  return {
+    becomes: "holds",
+    measure: paths.flatMap((path) => {
+      const value = values.get(path);
+      return value?.kind === "dimension" ? [{ path, uncertainty: (value.high - value.low) / 2 }] : [];
+    }),
+  };
+}

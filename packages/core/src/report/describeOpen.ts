@@ -1,0 +1,45 @@
+import { fieldLabel } from "../read/fieldCatalog.ts";
+import { intervalFromSi } from "../units/convert.ts";
+import { unitOf } from "../units/findUnit.ts";
+import { formatInterval } from "../units/formatNumber.ts";
+import { nameFields } from "./nameFields.ts";
+import type { ReportVerdict } from "./Report.ts";
+import type { DocumentLine } from "./ReportDocument.ts";
+
+/** Decimals with which a width shows two digits, and the width rounded down to them: what is printed is enough. */
+function printWidth(si: number, unit: string): string {
+  const width = intervalFromSi(si, unitOf(unit));
+  if (!(width > 0)) return formatInterval(0, unit);
+  const decimals = Math.max(0, 1 - Math.floor(Math.log10(width)));
+  const kept = (Math.floor(width * 10 ** decimals + 1e-9) / 10 ** decimals / width) * si;
+  return formatInterval(kept, unit, { decimals });
+}
+
+function toMeasure({ measure }: NonNullable<ReportVerdict["settlement"]>): string {
+  return measure
+    .map(
+      ({ path, uncertainty, unit }) =>
+        `${fieldLabel(path)} [${path}] to ± ${printWidth(uncertainty, unit)} or better`,
+    )
+    .join("; ");
+}
+
+function why({ nominally, unmeasured }: ReportVerdict): string {
+  if (unmeasured !== undefined)
+    return "holds on paper; by this stage it must be measured, for parts differ from their sheets";
+  return `${nominally ? "holds" : "fails"} at the nominal values; the tolerances reach across the limit`;
+}
+
+/** Why a verdict is open, and what would settle it. */
+export function describeOpen(verdict: ReportVerdict): readonly DocumentLine[] {
+  const { settlement, settleBy } = verdict;
+  const lines: DocumentLine[] = [{ label: "open", text: why(verdict) }];
+  if (settlement !== undefined) {
+    const those = settlement.measure.length === 1 ? "this comes" : "these come";
+    const text = `${toMeasure(settlement)}: then it surely ${settlement.becomes}, if ${those} out as expected`;
+    return [...lines, { label: "measure", text }];
+  }
+  if (settleBy.length === 0) return lines;
+  const text = `${nameFields(settleBy.slice(0, 4))}: the nominal values lie so near the limit that measuring may still leave it open`;
+  return [...lines, { label: "measure", text }];
+}

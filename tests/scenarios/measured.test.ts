@@ -1,0 +1,223 @@
+import { fc, test } from "@fast-check/vitest";
+import type { RuleFile } from "@trialfit/rules";
+import { evaluate, type Report, readBuild } from "trialfit";
+import { describe, expect, it } from "vitest";
+
+const rule: RuleFile = {
+  id: "clearance-for-tests",
+  title: "The piston has between 0.05 and 0.07 mm of room in its bore",
+  system: "pistons",
+  parts: ["block", "piston"],
+  stages: ["choose", "trial-assembly"],
+  requires: {
+    all: [
+      { fact: "pistonToBoreClearance", operator: "greaterThanInclusive", value: "0.05 mm" },
+      { fact: "pistonToBoreClearance", operator: "lessThanInclusive", value: "0.07 mm" },
+    ],
+  },
+  otherwise: { work: "machine", weight: "stop", do: "Hone it." },
+  because: "Only for tests of the evaluator.",
+  sources: [{ id: "definition" }],
+  examples: [],
+} as unknown as RuleFile;
+// Without examples the schema refuses it: two that are true of it.
+const rules: readonly RuleFile[] = [
+  {
+    ...rule,
+    examples: [
+      { name: "inside", given: { pistonToBoreClearance: "0.06 mm" }, verdict: "holds" },
+      { name: "missing", given: {}, verdict: "unknown" },
+    ],
+  },
+];
+
+const micron = (over: number, base: number) => `${(base + over / 1000).toFixed(4)} mm`;
+const bores = (list: readonly number[]) =>
+  Object.fromEntries(list.map((over, index) => [String(index + 1), micron(over, 90)]));
+const pistons = (list: readonly number[]) =>
+  Object.fromEntries(list.map((over, index) => [String(index + 1), micron(over, 89.94)]));
+
+const engine = (bore: unknown, diameter: unknown) => ({
+  trialfit: "1",
+  name: "Bench four (invented)",
+  block: { layout: "inline", cylinders: "4", bore },
+  piston: { diameter },
+});
+const exact = { uncertainty: "0 mm" };
+const check = (bore: unknown, diameter: unknown, options = {}): Promise<Report> =>
+  evaluate(readBuild(engine(bore, diameter)), { rules, ...options });
+
+describe("dimensions measured cylinder by cylinder", () => {
+  it("are judged at each, and the worst stands for the rule with its place", async () => {
+    const report = await check({ ...exact, readings: bores([0, 0, 15, 0]) }, "89.94 mm ± 0");
+    const [verdict] = report.verdicts;
+    expect(verdict).toMatchObject({ verdict: "fails", at: "cylinder 3" });
+    expect(verdict!.places!.map((place) => place.verdict)).toEqual(["holds", "holds", "fails", "holds"]);
+    expect(verdict!.remedy).toBeDefined();
+  });
+  it("leave a rule unknown at a cylinder that was not measured and of which nothing else is known", async () => {
+    const report = await check({ ...exact, readings: bores([0, 0, 5]) }, "89.94 mm ± 0");
+    expect(report.verdicts[0]).toMatchObject({
+      verdict: "unknown",
+      at: "cylinder 4",
+      missing: ["block.bore"],
+    });
+    const known = await check(
+      { value: "90 mm ± 0.005", ...exact, readings: bores([0, 0, 5]) },
+      "89.94 mm ± 0",
+    );
+    expect(known.verdicts[0]).toMatchObject({ verdict: "holds" });
+  });
+  it("stand in the report as one dimension with the band of all", async () => {
+    const { fields } = await check({ ...exact, readings: bores([0, 2, 5, 1]) }, "89.94 mm ± 0");
+    const bore = fields.find(({ path }) => path === "block.bore")!;
+    expect(bore.provenance).toBe("measured");
+    expect([bore.low, bore.high]).toEqual([0.09, 0.090005]);
+  });
+  test.prop([fc.array(fc.integer({ min: -20, max: 20 }), { minLength: 4, maxLength: 4 })], { numRuns: 25 })(
+    "are judged as four builds of one size each would be",
+    async (over) => {
+      const together = await check({ ...exact, readings: bores(over) }, "89.94 mm ± 0.002");
+      for (const [index, one] of over.entries()) {
+        const alone = await check(`${micron(one, 90)} ± 0`, "89.94 mm ± 0.002");
+        expect(together.verdicts[0]!.places![index]!.verdict).toBe(alone.verdicts[0]!.verdict);
+      }
+    },
+  );
+});
+
+describe("parts that may change places", () => {
+  const words = async (bore: readonly number[], piston: readonly number[]) => {
+    const each = await check({ ...exact, readings: bores(bore) }, { ...exact, readings: pistons(piston) });
+    return each.verdicts[0]!.places!.map((place) => place.verdict);
+  };
+  it("are exchanged where that settles a finding, with the fewest moves", async () => {
+    const report = await check(
+      { ...exact, readings: bores([0, 15, 0, 0]) },
+      { ...exact, readings: pistons([0, 0, 12, 0]) },
+    );
+    expect(report.verdicts[0]!.verdict).toBe("fails");
+    expect(report.exchanges).toEqual([
+      {
+        part: "piston",
+        per: "cylinder",
+        moves: [
+          { from: 2, to: 3 },
+          { from: 3, to: 2 },
+        ],
+        betters: [{ rule: rule.id, before: "fails", after: "holds" }],
+      },
+    ]);
+  });
+  it("stay where nothing is won", async () => {
+    const report = await check(
+      { ...exact, readings: bores([0, 30, 0, 0]) },
+      { ...exact, readings: pistons([0, 0, 1, 0]) },
+    );
+    expect(report.verdicts[0]!.verdict).toBe("fails");
+    expect(report.exchanges).toEqual([]);
+  });
+  const sizes = fc.array(fc.integer({ min: -18, max: 18 }), { minLength: 4, maxLength: 4 });
+  test.prop([sizes, sizes], { numRuns: 30 })(
+    "are placed as well as the best of all 24 ways to place them",
+    async (bore, piston) => {
+      // Half a micron apart from every limit, so that no rounding decides.
+      const good = (b: number, p: number) => b - p - 0.5 > -10 && b - p - 0.5 < 10;
+      const halves = pistons(piston.map((one) => one + 0.5));
+      const orders = permutations([0, 1, 2, 3]);
+      const count = (order: readonly number[]) =>
+        order.filter((item, place) => !good(bore[place]!, piston[item]!)).length;
+      const fewest = Math.min(...orders.map(count));
+      const report = await check({ ...exact, readings: bores(bore) }, { ...exact, readings: halves });
+      const [exchange] = report.exchanges;
+      // Only an exchange that clears the worst place of the rule is worth proposing.
+      expect(exchange !== undefined).toBe(fewest === 0 && count([0, 1, 2, 3]) > 0);
+      if (exchange === undefined) return;
+      const order = [0, 1, 2, 3];
+      for (const { from, to } of exchange.moves) order[to - 1] = from - 1;
+      expect(count(order)).toBe(0);
+      expect(
+        await words(
+          bore,
+          order.map((item) => piston[item]! + 0.5),
+        ),
+      ).toEqual(Array(4).fill("holds"));
+    },
+  );
+});
+
+function permutations(items: readonly number[]): readonly (readonly number[])[] {
+  return items.length === 0
+    ? [[]]
+    : items.flatMap((item) =>
+        permutations(items.filter((other) => other !== item)).map((rest) => [item, ...rest]),
+      );
+}
+
+describe("an open verdict says what would settle it", () => {
+  const inMm = (report: Report, path: string) => {
+    const { settlement } = report.verdicts[0]!;
+    const one = settlement?.measure.find((measure) => measure.path === path);
+    return one === undefined ? undefined : one.uncertainty * 1000;
+  };
+  test.prop(
+    [fc.integer({ min: -14, max: 14 }), fc.integer({ min: 1, max: 12 }), fc.integer({ min: 1, max: 12 })],
+    { numRuns: 60 },
+  )("and measuring so well does settle it", async (over, wide, narrow) => {
+    const bore = `${micron(over, 90)} ± ${wide / 1000}`;
+    const piston = `89.94 mm ± ${narrow / 1000}`;
+    const report = await check(bore, piston);
+    const [verdict] = report.verdicts;
+    const { settlement } = verdict!;
+    if (verdict!.verdict !== "open") expect(settlement).toBeUndefined();
+    if (settlement === undefined) return;
+    const measured = (path: string, text: string, value: string) => {
+      const width = inMm(report, path);
+      return width === undefined ? text : { value, uncertainty: `${width.toFixed(9)} mm` };
+    };
+    const after = await check(
+      measured("block.bore", bore, micron(over, 90)),
+      measured("piston.diameter", piston, "89.94 mm"),
+    );
+    expect(after.verdicts[0]!.verdict).toBe(settlement.becomes);
+  });
+  it("and how well the dimension that matters must be measured", async () => {
+    const report = await check("90.006 mm ± 0.008", "89.94 mm ± 0.0005");
+    expect(report.verdicts[0]!.verdict).toBe("open");
+    expect(report.verdicts[0]!.settlement!.measure.map(({ path }) => path)).toEqual(["block.bore"]);
+    expect(inMm(report, "block.bore")).toBeGreaterThan(0.003);
+    expect(inMm(report, "block.bore")).toBeLessThanOrEqual(0.0035);
+  });
+  it("and nothing, when it lies on its limit", async () => {
+    const report = await check("90.01 mm ± 0.005", "89.94 mm ± 0");
+    expect(report.verdicts[0]).toMatchObject({ verdict: "open" });
+    expect(report.verdicts[0]!.settlement).toBeUndefined();
+  });
+});
+
+describe("the stage of a build", () => {
+  it("asks for measured sizes where the parts are on the bench", async () => {
+    const [bore, piston] = ["90 mm ± 0.002", "89.94 mm ± 0.002"];
+    const word = async (stage: string | undefined, b: unknown, p: unknown) =>
+      (await check(b, p, stage === undefined ? {} : { stage })).verdicts[0]!;
+    expect((await word(undefined, bore, piston)).verdict).toBe("holds");
+    expect((await word("choose", bore, piston)).verdict).toBe("holds");
+    const onPaper = await word("trial-assembly", bore, piston);
+    expect(onPaper).toMatchObject({ verdict: "open", unmeasured: ["block.bore", "piston.diameter"] });
+    expect(onPaper.remedy).toBeUndefined();
+    expect(onPaper.settlement).toMatchObject({ becomes: "holds" });
+    const half = await word("trial-assembly", { value: "90 mm", uncertainty: "0.002 mm" }, piston);
+    expect(half).toMatchObject({ verdict: "open", unmeasured: ["piston.diameter"] });
+    const measured = await word(
+      "trial-assembly",
+      { value: "90 mm", uncertainty: "0.002 mm" },
+      { value: "89.94 mm", uncertainty: "0.002 mm" },
+    );
+    expect(measured.verdict).toBe("holds");
+  });
+  it("lets a failure on paper stand", async () => {
+    const report = await check("90.05 mm ± 0.002", "89.94 mm ± 0.002", { stage: "trial-assembly" });
+    expect(report.verdicts[0]!.verdict).toBe("fails");
+    expect(report.verdicts[0]!.unmeasured).toBeUndefined();
+  });
+});
