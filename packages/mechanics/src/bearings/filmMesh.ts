@@ -28,8 +28,9 @@ export interface MeshAround {
 export function meshAround(eccentricity: number, cells: number): MeshAround {
   const stretch = Math.sqrt((1 + eccentricity) / (1 - eccentricity));
   const angleAt = (place: number) => {
-    const gamma = (2 * Math.PI * place) / cells;
-    return 2 * Math.atan2(stretch * Math.sin(gamma / 2), Math.cos(gamma / 2));
+    // The share first: it is 1 exactly at the last node, where half of gamma past pi would read as -pi.
+    const half = Math.PI * (place / cells);
+    return 2 * Math.atan2(stretch * Math.sin(half), Math.cos(half));
   };
   const filmAt = (angle: number) => 1 + eccentricity * Math.cos(angle);
   const angles = Float64Array.from({ length: cells + 1 }, (_, i) => angleAt(i));
