@@ -1,6 +1,6 @@
 import { fc, test as property } from "@fast-check/vitest";
 import { expect } from "vitest";
-import { between, GPa, kN, MPa, mm, near, nearly, um } from "../check/support.test-support.ts";
+import { between, GPa, kN, MPa, mm, near, nearly, refuses, um } from "../check/support.test-support.ts";
 import { boltCompliance, boltStretch, preloadFromStretch } from "./boltStretch.ts";
 import { dowelShear } from "./dowelShear.ts";
 import { embeddingLoss, thermalPreloadChange, tighteningAngle } from "./joint.ts";
@@ -8,7 +8,13 @@ import { pressureConeTangent } from "./pressureZone.ts";
 import { threadGeometry } from "./threadGeometry.ts";
 import { engagementRatio, threadStripLoad } from "./threadStripLoad.ts";
 import { preloadForYieldUse, yieldUse } from "./tighteningStress.ts";
-import { nutFactor, preloadFromTorque, torqueForPreload } from "./torqueAndPreload.ts";
+import {
+  nutFactor,
+  preloadFromTorque,
+  requireThread,
+  threadTorque,
+  torqueForPreload,
+} from "./torqueAndPreload.ts";
 
 const preloads = between(kN, 100 * kN);
 const segments = fc.array(
@@ -125,5 +131,19 @@ property.prop([between(6 * mm, 16 * mm), between(0.2, 1), between(300 * MPa, 140
       preloadForYieldUse({ thread, threadFriction, yieldStrength, use });
     nearly(yieldUse({ preload: load(0), area: thread.stressArea, yieldStrength }), use, 1e-9);
     expect(yieldUse({ preload: load(0.1), area: thread.stressArea, yieldStrength })).toBeLessThan(use);
+  },
+);
+
+property.prop([between(0.5 * mm, 3 * mm), between(5 * mm, 20 * mm), between(0, 0.3), between(-1, 0)])(
+  "a thread has a pitch, a diameter and no friction below nothing",
+  (pitch, pitchDiameter, threadFriction, less) => {
+    const thread = { pitch, pitchDiameter, threadFriction };
+    expect(() => requireThread(thread)).not.toThrow();
+    refuses(() => requireThread({ ...thread, pitch: less }), "pitch");
+    refuses(() => requireThread({ ...thread, pitchDiameter: less }), "pitchDiameter");
+    refuses(() => requireThread({ ...thread, threadFriction: less - 1e-9 }), "threadFriction");
+    // Without friction the torque does the work of the preload along the pitch.
+    const torque = threadTorque({ ...thread, threadFriction: 0, preload: 10 * kN });
+    nearly(torque * 2 * Math.PI, 10 * kN * pitch, 1e-12);
   },
 );

@@ -9,7 +9,7 @@ import { adiabatic, cycles, demoCycle } from "./cycle.test-support.ts";
 import { heatForPeak, heatForPeakPressure } from "./heatForPeakPressure.ts";
 import { ignitionDelay, knockIntegral } from "./knockIntegral.ts";
 import { prepareCycle } from "./prepareCycle.ts";
-import { indicatedWork, pressureTraceForHeat, traceOf } from "./pressureTrace.ts";
+import { indicatedWork, pressureAt, pressureTraceForHeat, traceOf } from "./pressureTrace.ts";
 import { grossIndicatedPressure } from "./pressureTraceForWork.ts";
 import { runClosedCycle, runPrepared } from "./runClosedCycle.ts";
 import { tracePeak } from "./tracePeak.ts";
@@ -180,5 +180,18 @@ property.prop([cycles, between(1.01, 3)], { numRuns: 30 })(
       "start",
     );
     refuses(() => requireClosedCycle({ ...cycle, freshRatio: 1 / factor }), "freshRatio");
+  },
+);
+
+property.prop([cycles, between(-10, 10)], { numRuns: 30 })(
+  "a pressure lies between those of the samples beside it, and comes back after two turns",
+  ({ cycle, heat }, angle) => {
+    const trace = pressureTraceForHeat(cycle, heat);
+    const here = pressureAt(trace, angle);
+    const below = Math.floor(angle / trace.step) * trace.step;
+    const ends = [pressureAt(trace, below), pressureAt(trace, below + trace.step)];
+    expect(here).toBeGreaterThanOrEqual(Math.min(...ends) * (1 - 1e-9));
+    expect(here).toBeLessThanOrEqual(Math.max(...ends) * (1 + 1e-9));
+    nearly(pressureAt(trace, angle + 4 * Math.PI), here, 1e-9);
   },
 );
