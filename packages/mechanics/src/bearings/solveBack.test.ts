@@ -5,7 +5,7 @@ import { centrifugalHead } from "./centrifugalHead.ts";
 import { axialShift, crankEndPlay, hotCrankEndPlay } from "./crankEndPlay.ts";
 import { crushFitPressure, crushInterference, hotInterferenceChange, housingGrowth } from "./crushFit.ts";
 import { crushPressure, crushStress } from "./crushPressure.ts";
-import { filletRise } from "./filletRise.ts";
+import { filletRise, shellToFilletClearance } from "./filletRise.ts";
 import { oilTemperatureRise, trumplerFilm } from "./filmHeating.ts";
 import { finiteBearing, finiteBearingLoad } from "./finiteBearing.ts";
 import { finiteFilm } from "./finiteFilm.ts";
@@ -147,6 +147,14 @@ solvesBack(
     housingGrowth({ ...sizes, housing: { elasticModulus, poissonRatio } }),
 );
 solvesBack(filletRise, { filletRadius: rises(2 * mm, 4 * mm), axialDistance: falls(0.2 * mm, 1.8 * mm) });
+// A chamfer so deep that the fillet's inner end is what the shell comes near.
+solvesBack(shellToFilletClearance, {
+  filletRadius: falls(2 * mm, 4 * mm),
+  axialDistance: rises(0.2 * mm, 0.8 * mm),
+  bearingClearance: rises(40 * um, 90 * um),
+  chamferWidth: rises(0.3 * mm, 0.9 * mm),
+  chamferDepth: notSolved(4 * mm, 6 * mm, "its mouth is not what the shell comes near"),
+});
 solvesBack(oilTemperatureRise, {
   frictionPower: goesAs(1, 100, 3000),
   flow: goesAs(-1, 1e-5, 2e-4),

@@ -4,11 +4,9 @@ import { counterweightToCase } from "./counterweightToCase.ts";
 import { notchRadialDepth, notchWall, notchWidthNeeded, oilRingAboveNotch } from "./notch.ts";
 import { pistonToCounterweight } from "./pistonToCounterweight.ts";
 import { pistonToPiston } from "./pistonToPiston.ts";
-import { eightCrank, eightPoints, outlineOf } from "./rodSweep.test-support.ts";
 import { boreHalfChord } from "./rodToCylinderChordClearance.ts";
 import { sideFaceDistance } from "./rodToCylinderObstacle.ts";
 import { screeningDisc } from "./rodToCylinderScreeningDisc.ts";
-import { rodToPoint } from "./rodToPoint.ts";
 import { skirtBelowBore } from "./skirtBelowBore.ts";
 import { smallEndSideRoom, smallEndToCrown } from "./smallEnd.ts";
 
@@ -113,11 +111,4 @@ solvesBack(
   },
   (v) => pistonToPiston({ crank: centredCrank, bankStagger: 0, ...v }).clearance,
   2,
-);
-const outline = outlineOf(eightPoints);
-solvesBack(
-  rodToPoint,
-  { radius: falls(0, 20 * mm), x: rises(115 * mm, 140 * mm) },
-  (v) => rodToPoint({ crank: eightCrank, outline, y: 40 * mm, ...v }).clearance,
-  1,
 );

@@ -9,8 +9,14 @@ import { adiabatic, cycles, demoCycle } from "./cycle.test-support.ts";
 import { heatForPeak, heatForPeakPressure } from "./heatForPeakPressure.ts";
 import { ignitionDelay, knockIntegral } from "./knockIntegral.ts";
 import { prepareCycle } from "./prepareCycle.ts";
-import { indicatedWork, pressureAt, pressureTraceForHeat, traceOf } from "./pressureTrace.ts";
-import { grossIndicatedPressure } from "./pressureTraceForWork.ts";
+import {
+  indicatedWork,
+  pressureAt,
+  pressureTraceForHeat,
+  pressureTraceForPeak,
+  traceOf,
+} from "./pressureTrace.ts";
+import { grossIndicatedPressure, pressureTraceForWork } from "./pressureTraceForWork.ts";
 import { runClosedCycle, runPrepared } from "./runClosedCycle.ts";
 import { tracePeak } from "./tracePeak.ts";
 import {
@@ -54,6 +60,30 @@ solvesBack(
   heatForPeakPressure,
   { peak: rises(110 * bar, 160 * bar) },
   (v) => heatForPeakPressure(adiabatic, v.peak),
+  2,
+);
+solvesBack(
+  pressureTraceForHeat,
+  { heat: rises(500, 3500) },
+  (v) => pressureAt(pressureTraceForHeat(demoCycle, v.heat), 20 * deg),
+  3,
+);
+solvesBack(
+  pressureTraceForPeak,
+  { peak: rises(110 * bar, 160 * bar) },
+  (v) => pressureTraceForPeak(demoCycle, v.peak).heat,
+  2,
+);
+solvesBack(
+  pressureTraceForWork,
+  { indicated: rises(15 * bar, 35 * bar) },
+  (v) => pressureTraceForWork(demoCycle, v.indicated).heat,
+  2,
+);
+solvesBack(
+  tracePeak,
+  { heat: rises(1500, 3500) },
+  (v) => tracePeak(pressureTraceForHeat(demoCycle, v.heat)).pressure,
   2,
 );
 solvesBack(runClosedCycle, { heat: rises(500, 3500) }, (v) => runClosedCycle(demoCycle, v.heat).work, 3);

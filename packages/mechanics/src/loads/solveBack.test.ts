@@ -2,7 +2,9 @@ import { counted, falls, goesAs, notSolved, rises, solvesBack } from "../check/s
 import { bar, deg, GPa, kN, MPa, mm, offsetCrank, rpm } from "../check/support.test-support.ts";
 import { beamCompression, beamTension } from "./beamStress.ts";
 import { bigEndJointLoad, jointLoadPerBolt } from "./bigEndJointLoad.ts";
+import { crankForces } from "./crankForces.ts";
 import { crankpinLoad, crankTorque } from "./crankpinLoad.ts";
+import { crankpinLoadCycle, sizeOverCycle } from "./crankpinLoadCycle.ts";
 import { eyeStress } from "./eyeStress.ts";
 import { fatigueReserve } from "./fatigueReserve.ts";
 import { gasForce } from "./gasForce.ts";
@@ -172,4 +174,30 @@ solvesBack(
   { ...journey, rodForce: goesAs(1, 20 * kN, 60 * kN), angle: rises(15 * deg, 55 * deg) },
   ({ throwRadius: r, rodLength: l, ...rest }) =>
     crankTorque({ crank: crankOf({ throwRadius: r, rodLength: l }), ...rest }),
+);
+// Gas against inertia at 20 degrees after top dead centre, with more gas than inertia.
+const running = {
+  pressure: rises(60 * bar, 120 * bar),
+  casePressure: falls(0.7 * bar, 1.2 * bar),
+  reciprocatingMass: falls(0.4, 0.9),
+  angularSpeed: falls(2000 * rpm, 5000 * rpm),
+  bore: rises(80 * mm, 100 * mm),
+};
+type Running = Readonly<Record<keyof typeof running, number>>;
+const cylinderOf = ({ pressure, ...rest }: Running) => ({
+  ...rest,
+  crank: offsetCrank,
+  rotatingRodMass: 0.4,
+  pressureAt: () => pressure,
+});
+solvesBack(crankForces, running, (v) => crankForces(cylinderOf(v))(20 * deg).torque);
+solvesBack(crankpinLoadCycle, running, (v) => -crankpinLoadCycle(cylinderOf(v)).y[0]!, 4);
+// Inertia alone, whose size over the cycle goes as the square of the speed.
+solvesBack(
+  sizeOverCycle,
+  { angularSpeed: goesAs(2, 2000 * rpm, 9000 * rpm), reciprocatingMass: rises(0.4, 0.9) },
+  (v) =>
+    sizeOverCycle(crankpinLoadCycle(cylinderOf({ ...v, pressure: bar, casePressure: bar, bore: 86 * mm })))
+      .mean,
+  4,
 );

@@ -22,6 +22,7 @@ import {
   leastOverOverlap,
   overlapWindow,
   pistonToValveAxial,
+  pistonToValveAxialAt,
   requireValveOverPiston,
 } from "./pistonToValveAxial.ts";
 import { pistonToValveRadial, valvePocketRoom } from "./pistonToValveRadial.ts";
@@ -31,8 +32,9 @@ import { springForce } from "./springForce.ts";
 import { springShearStress } from "./springShearStress.ts";
 import { springSurgeAngularFrequency, springSurgeOrder } from "./springSurge.ts";
 import { valveEquivalentMass } from "./valveEquivalentMass.ts";
-import { inletCurve } from "./valves.test-support.ts";
+import { exhaustCurve, inletCurve } from "./valves.test-support.ts";
 import { valveToBore } from "./valveToBore.ts";
+import { valveToValve } from "./valveToValve.ts";
 
 const lift = [8 * mm, 13 * mm] as const;
 solvesBack(coilBindMargin, {
@@ -113,6 +115,11 @@ solvesBack(
     })!.clearance,
   2,
 );
+solvesBack(
+  pistonToValveAxialAt,
+  { shutValveDistance: rises(3 * mm, 9 * mm), valveTilt: falls(5 * deg, 25 * deg) },
+  (v) => pistonToValveAxialAt({ crank: centredCrank, curve: inletCurve, ...v }, 20 * deg),
+);
 // With the pocket carried past the valve's axis by the falling piston.
 solvesBack(valvePocketRoom, {
   pocketRadius: rises(20 * mm, 22 * mm),
@@ -156,6 +163,16 @@ solvesBack(valveEquivalentMass, {
   pushrod: rises(0.01, 0.08),
   rockerRatio: falls(1, 1.8),
 });
+solvesBack(
+  valveToValve,
+  { across: rises(20 * mm, 24 * mm), radius: falls(15 * mm, 18 * mm) },
+  (v) =>
+    valveToValve({
+      inlet: { ...v, height: 0, tilt: 5 * deg, curve: inletCurve },
+      exhaust: { across: -20 * mm, height: 0, tilt: 5 * deg, radius: 15 * mm, curve: exhaustCurve },
+    }).clearance,
+  1,
+);
 solvesBack(valveToBore, {
   bore: rises(84 * mm, 100 * mm),
   centreDistance: falls(15 * mm, 22 * mm),
