@@ -2,7 +2,8 @@ import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 import * as mechanics from "./index.ts";
-import { coverageOf, namedInProperties } from "./propertyCoverage.test-support.ts";
+import { namedInProperties } from "./namedInProperties.test-support.ts";
+import { coverageOf } from "./propertyCoverage.test-support.ts";
 
 const root = fileURLToPath(new URL(".", import.meta.url));
 const texts = readdirSync(root, { recursive: true, encoding: "utf8" })

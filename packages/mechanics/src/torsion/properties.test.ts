@@ -1,96 +1,10 @@
 import { fc, test as property } from "@fast-check/vitest";
 import { expect } from "vitest";
-import { falls, goesAs, notSolved, rises, solvesBack } from "../check/solvesBack.test-support.ts";
 import { between, GPa, mm, nearly, refuses, rpm } from "../check/support.test-support.ts";
-import { criticalSpeeds } from "./criticalSpeeds.ts";
-import { damperTuning } from "./damperTuning.ts";
 import { equivalentShaftLength, steppedShaftStiffness } from "./equivalentShaftLength.ts";
 import { holzerResidual } from "./holzerResidual.ts";
-import { modalInertia } from "./modalInertia.ts";
 import { requireTorsionalChain } from "./TorsionalChain.ts";
-import { throwStiffnessCarter, throwStiffnessKerWilson } from "./throwStiffness.ts";
 import { torsionalModes } from "./torsionalModes.ts";
-
-solvesBack(
-  criticalSpeeds,
-  { angularFrequency: goesAs(1, 1000, 4000) },
-  (v) => criticalSpeeds({ ...v, cylinders: 4, greatestOrder: 6 })[7]!.angularSpeed,
-);
-const ring = { modalInertia: falls(0.035, 0.1), ringInertia: rises(0.002, 0.015) };
-const damper = { ...ring, angularFrequency: goesAs(1, 1000, 4000) };
-solvesBack(
-  damperTuning,
-  { ...damper, modalInertia: rises(0.035, 0.1), angularFrequency: goesAs(2, 1000, 4000) },
-  (v) => damperTuning(v).stiffness,
-);
-solvesBack(damperTuning, damper, (v) => damperTuning(v).damping);
-const shaft = {
-  length: rises(20 * mm, 60 * mm),
-  diameter: falls(45 * mm, 70 * mm),
-  bore: rises(5 * mm, 25 * mm),
-};
-const segments = ({ length, diameter, bore }: Readonly<Record<keyof typeof shaft, number>>) => [
-  { length, diameter, boreDiameter: bore },
-  { length: 20 * mm, diameter: 48 * mm, boreDiameter: 0 },
-];
-solvesBack(equivalentShaftLength, { ...shaft, referenceDiameter: goesAs(4, 40 * mm, 70 * mm) }, (v) =>
-  equivalentShaftLength({ segments: segments(v), referenceDiameter: v.referenceDiameter }),
-);
-solvesBack(
-  steppedShaftStiffness,
-  {
-    length: falls(20 * mm, 60 * mm),
-    diameter: rises(45 * mm, 70 * mm),
-    bore: falls(5 * mm, 25 * mm),
-    shearModulus: goesAs(1, 65 * GPa, 82 * GPa),
-  },
-  (v) => steppedShaftStiffness({ segments: segments(v), shearModulus: v.shearModulus }),
-);
-const oneThrow = {
-  journalLength: falls(22 * mm, 32 * mm),
-  journalDiameter: rises(50 * mm, 70 * mm),
-  journalBore: falls(5 * mm, 20 * mm),
-  crankpinLength: falls(20 * mm, 40 * mm),
-  crankpinDiameter: rises(42 * mm, 55 * mm),
-  crankpinBore: falls(5 * mm, 20 * mm),
-  webThickness: rises(15 * mm, 25 * mm),
-  webWidth: rises(70 * mm, 100 * mm),
-  throwRadius: falls(38 * mm, 52 * mm),
-  shearModulus: goesAs(1, 65 * GPa, 82 * GPa),
-};
-solvesBack(throwStiffnessCarter, {
-  ...oneThrow,
-  webThickness: notSolved(
-    15 * mm,
-    25 * mm,
-    "a thicker web is stiffer, but lengthens the journal in this formula",
-  ),
-});
-solvesBack(throwStiffnessKerWilson, oneThrow);
-const discs = { first: falls(0.01, 0.2), second: falls(0.05, 0.4), stiffness: goesAs(0.5, 1e5, 2e6) };
-solvesBack(
-  torsionalModes,
-  discs,
-  (v) => torsionalModes({ inertias: [v.first, v.second], stiffnesses: [v.stiffness] })[1]!.angularFrequency,
-);
-// Below the first natural frequency, where all discs still turn one way.
-solvesBack(
-  holzerResidual,
-  {
-    first: rises(0.01, 0.02),
-    second: rises(0.05, 0.1),
-    frequency: rises(100, 500),
-    stiffness: rises(5e5, 2e6),
-  },
-  (v) =>
-    holzerResidual({
-      chain: { inertias: [v.first, v.second], stiffnesses: [v.stiffness] },
-      angularFrequency: v.frequency,
-    }).torque,
-);
-solvesBack(modalInertia, { first: rises(0.01, 0.2), second: rises(0.05, 0.4), twist: rises(0.1, 1) }, (v) =>
-  modalInertia({ inertias: [v.first, v.second], shape: [1, -v.twist], disc: 0 }),
-);
 
 const parts = fc.array(
   fc
