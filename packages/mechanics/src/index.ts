@@ -126,6 +126,7 @@ export * from "./loads/eyeStress.ts";
 export * from "./loads/fatigueReserve.ts";
 export * from "./loads/gasForce.ts";
 export * from "./loads/inertiaForceAtTopDeadCentre.ts";
+export * from "./loads/RunningCylinder.ts";
 export * from "./loads/reciprocatingMass.ts";
 export * from "./loads/residualClamp.ts";
 export * from "./loads/rodAxialForce.ts";
