@@ -48,6 +48,7 @@ export * from "./charge/inletGasSpeed.ts";
 export * from "./charge/inletMachIndex.ts";
 export * from "./charge/meanEffectivePressure.ts";
 export * from "./charge/power.ts";
+export * from "./charge/torqueCurve.ts";
 export * from "./check/requireAll.ts";
 export * from "./clearance/counterweightToCase.ts";
 export * from "./clearance/notch.ts";
