@@ -46,6 +46,8 @@ describe("the torque curve of the invented V8", () => {
       expect(found.get(id)).toMatchObject({ state: "missing", missing: [CURVE] });
     expect(read.length).toBe(5);
   });
+  it("is a target, like the power beside it", () =>
+    expect(values.get(CURVE)).toMatchObject({ kind: "table", provenance: "target" }));
   it("says nothing about speeds that it does not reach", () => {
     const short = changed(({ speed, torque }) => ({ speed: speed / 2, torque }));
     expect(deriveAll(short, quantities, ["curvePowerShare"]).get("curvePowerShare")?.state).toBe(

@@ -94,29 +94,32 @@ export const targets = part(
       },
       "assumed",
     ),
-    torqueCurve: table({
-      label: "Torque curve",
-      least: 3,
-      most: 200,
-      row: "{ speed: 4500 rpm, torque: 560 N m }",
-      columns: {
-        speed: dimension({
-          label: "Speed",
-          symbol: "n",
-          unit: "rpm",
-          range: ["300 rpm", "25000 rpm"],
-          help: "Crankshaft speed.",
-        }),
-        torque: dimension({
-          label: "Torque",
-          symbol: "T",
-          unit: "N m",
-          range: ["0 N m", "20000 N m"],
-          help: "Torque at the crankshaft at this speed, full throttle.",
-        }),
+    torqueCurve: table(
+      {
+        label: "Torque curve",
+        least: 3,
+        most: 200,
+        row: "{ speed: 4500 rpm, torque: 560 N m }",
+        columns: {
+          speed: dimension({
+            label: "Speed",
+            symbol: "n",
+            unit: "rpm",
+            range: ["300 rpm", "25000 rpm"],
+            help: "Crankshaft speed.",
+          }),
+          torque: dimension({
+            label: "Torque",
+            symbol: "T",
+            unit: "N m",
+            range: ["0 N m", "20000 N m"],
+            help: "Torque at the crankshaft at this speed, full throttle.",
+          }),
+        },
+        help: "Torque at the crankshaft against speed, full throttle: as wanted, or as measured on a dynamometer; speeds ascending, torque taken straight between two rows. A figure from a chassis dynamometer is for the wheels: add what the driveline takes before it is entered.",
+        check: requireAscendingSpeeds,
       },
-      help: "Torque at the crankshaft against speed, full throttle: as wanted, or as measured on a dynamometer; speeds ascending, torque taken straight between two rows. A figure from a chassis dynamometer is for the wheels: add what the driveline takes before it is entered.",
-      check: requireAscendingSpeeds,
-    }),
+      "target",
+    ),
   },
 );
