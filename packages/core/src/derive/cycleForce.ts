@@ -1,6 +1,6 @@
-import { type CrankForces, greatestOverCycle, meanOverCycle } from "@trialfit/mechanics";
-import { cycleForceExample, cycleForceInputs, cycleForceMethod, cycleForces } from "./cycleForces.ts";
+import { type CrankForces, crankForces, greatestOverCycle, meanOverCycle } from "@trialfit/mechanics";
 import { quantity } from "./Quantity.ts";
+import { cycleForceExample, cycleForceInputs, cycleForceMethod, runningCylinder } from "./runningCylinder.ts";
 
 interface CycleForce {
   readonly id: string;
@@ -30,7 +30,7 @@ export function cycleForce({ of, take, expect, ...own }: CycleForce) {
     inputs: cycleForceInputs,
     method: `${cycleForceMethod} ${words[take]}`,
     compute: (numbers) => {
-      const forces = cycleForces(numbers);
+      const forces = crankForces(runningCylinder(numbers));
       const value = (angle: number) => of(forces(angle));
       if (take === "mean") return meanOverCycle(value);
       return greatestOverCycle(value)[take === "angle" ? "angle" : "value"];

@@ -1,4 +1,6 @@
 import type { ConstantNode, FunctionNode, MathNode, OperatorNode, ParenthesisNode, SymbolNode } from "mathjs";
+import { REFERENCE_TEMPERATURE } from "../tables/referenceTemperature.ts";
+import { IRON, STEEL } from "../tables/usualMetals.ts";
 import type { UnitDimensions } from "../units/unitTable.ts";
 
 /** Powers of length, mass, time and temperature. An angle is a ratio of lengths and has none. */
@@ -9,16 +11,16 @@ const NONE: Dimensions = [0, 0, 0, 0];
 /** Numbers in formulae that are not plain: what they are, in powers of m, kg, s and K. */
 const constants: ReadonlyMap<number, Dimensions> = new Map([
   [0.001, [1, 0, 0, 0]], // room on each side of a notch, m
-  [11.0e-6, [0, 0, 0, -1]], // expansion of cast iron, 1/K
-  [12.0e-6, [0, 0, 0, -1]], // expansion of steel, 1/K
-  [293.15, [0, 0, 0, 1]], // 20 °C, K
+  [IRON.expansion, [0, 0, 0, -1]], // expansion of cast iron, 1/K
+  [STEEL.expansion, [0, 0, 0, -1]], // expansion of steel, 1/K
+  [REFERENCE_TEMPERATURE, [0, 0, 0, 1]], // 20 °C, K
   [287.05, [2, 0, -2, -1]], // gas constant of air, J/(kg K)
   [1005, [2, 0, -2, -1]], // heat capacity of air, J/(kg K)
   [99_000, [-1, 1, -2, 0]], // dry pressure of standard air, Pa
   [298.15, [0, 0, 0, 1]], // temperature of standard air, K
   [13_700, [-1, 1, -2, 0]], // friction of an engine at rest, Pa
   [16_200, [-2, 1, -1, 0]], // friction for each metre a second of piston speed, Pa s/m
-  [206e9, [-1, 1, -2, 0]], // modulus of steel, Pa
+  [STEEL.elasticModulus, [-1, 1, -2, 0]], // modulus of steel, Pa
 ]);
 
 export const withoutAngle = (dimensions: UnitDimensions): Dimensions => dimensions.slice(0, 4);

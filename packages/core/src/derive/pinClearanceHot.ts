@@ -1,10 +1,7 @@
 import { hotClearanceFromCold } from "@trialfit/mechanics";
+import { REFERENCE_TEMPERATURE } from "../tables/referenceTemperature.ts";
+import { STEEL } from "../tables/usualMetals.ts";
 import { quantity } from "./Quantity.ts";
-
-/** Linear expansion of the pin’s steel [1/K]. Source: from memory. */
-const STEEL = 12.0e-6;
-/** 20 °C, at which parts are measured [K]. */
-const COLD = 293.15;
 
 interface PinClearance {
   readonly id: string;
@@ -31,14 +28,14 @@ export function pinClearanceHot({ cold, expansion, given, expect, ...own }: PinC
       [expansion[0]]: expansion[1],
       T_pin: "conditions.pinTemperature",
     } as Readonly<Record<string, string>>,
-    formula: `${cold[0]} + d_p * (${expansion[0]} - 12.0e-6) * (T_pin - 293.15)`,
+    formula: `${cold[0]} + d_p * (${expansion[0]} - ${STEEL.expansionText}) * (T_pin - ${REFERENCE_TEMPERATURE})`,
     compute: (n) =>
       hotClearanceFromCold({
         coldClearance: n[cold[0]]!,
         diameter: n.d_p!,
         outerExpansion: n[expansion[0]]!,
-        innerExpansion: STEEL,
-        temperatureRise: n.T_pin! - COLD,
+        innerExpansion: STEEL.expansion,
+        temperatureRise: n.T_pin! - REFERENCE_TEMPERATURE,
       }),
     shape: "monotone",
     sources: [{ id: "plane-geometry" }, { id: "from-memory", where: "expansion of the pin’s steel" }],

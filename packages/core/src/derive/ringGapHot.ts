@@ -1,10 +1,7 @@
 import { hotRingGap } from "@trialfit/mechanics";
+import { REFERENCE_TEMPERATURE } from "../tables/referenceTemperature.ts";
+import { IRON } from "../tables/usualMetals.ts";
 import { quantity } from "./Quantity.ts";
-
-/** Linear expansion of cast iron, of which cylinders and their liners are made [1/K]. Source: from memory. */
-const IRON = 11.0e-6;
-/** 20 °C, at which parts are measured [K]. */
-const COLD = 293.15;
 
 interface RingGap {
   readonly id: string;
@@ -36,18 +33,18 @@ export function ringGapHot({ which, gap, temperature, ...own }: RingGap) {
       [temperature]: `conditions.${which}RingTemperature`,
       T_w: "conditions.cylinderTopTemperature",
     } as Readonly<Record<string, string>>,
-    formula: `${gap} - pi * B * (alpha_ri * (${temperature} - 293.15) - 11.0e-6 * (T_w - 293.15))`,
+    formula: `${gap} - pi * B * (alpha_ri * (${temperature} - ${REFERENCE_TEMPERATURE}) - ${IRON.expansionText} * (T_w - ${REFERENCE_TEMPERATURE}))`,
     compute: (n) =>
       hotRingGap({
         coldGap: n[gap]!,
         bore: n.B!,
         ringExpansion: n.alpha_ri!,
-        ringTemperatureRise: n[temperature]! - COLD,
-        boreExpansion: IRON,
-        boreTemperatureRise: n.T_w! - COLD,
+        ringTemperatureRise: n[temperature]! - REFERENCE_TEMPERATURE,
+        boreExpansion: IRON.expansion,
+        boreTemperatureRise: n.T_w! - REFERENCE_TEMPERATURE,
       }),
     shape: "monotone",
-    valid: "a cast-iron bore (11·10⁻⁶ 1/K); a bore in bare aluminium grows more and leaves more gap",
+    valid: `a cast-iron bore (${IRON.expansion * 1e6}·10⁻⁶ 1/K); a bore in bare aluminium grows more and leaves more gap`,
     sources: [{ id: "plane-geometry" }, { id: "from-memory", where: "expansion of cast iron" }],
   });
 }

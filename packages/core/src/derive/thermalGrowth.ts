@@ -1,8 +1,6 @@
 import { thermalGrowth as growthOf } from "@trialfit/mechanics";
+import { REFERENCE_TEMPERATURE } from "../tables/referenceTemperature.ts";
 import { quantity } from "./Quantity.ts";
-
-/** 20 °C, at which parts are measured [K]. */
-const COLD = 293.15;
 
 /** What sets the growth of one link of the stack apart from another's. */
 interface ThermalGrowth {
@@ -28,8 +26,9 @@ export function thermalGrowth({ size, expansion, temperature, expect, ...own }: 
     inputs: { [one]: size[1], [alpha]: expansion[1], [hot]: temperature[1] } as Readonly<
       Record<string, string>
     >,
-    formula: `${alpha} * ${one} * (${hot} - ${COLD})`,
-    compute: (n) => growthOf({ size: n[one]!, expansion: n[alpha]!, temperatureRise: n[hot]! - COLD }),
+    formula: `${alpha} * ${one} * (${hot} - ${REFERENCE_TEMPERATURE})`,
+    compute: (n) =>
+      growthOf({ size: n[one]!, expansion: n[alpha]!, temperatureRise: n[hot]! - REFERENCE_TEMPERATURE }),
     shape: "monotone",
     valid: "one mean temperature for the whole part; measured cold at 20 °C",
     sources: [{ id: "definition" }],

@@ -104,6 +104,26 @@ describe("what is refused, with place, found and expected", () => {
       "connectingRod: { bigEndOutline: [{ x: 3 mm, y: 0 mm }, { x: 3 mm, y: 0 mm }, { x: 3 mm, y: 0 mm }] }",
       { field: "connectingRod.bigEndOutline.0.along" },
     ],
+    [
+      "torque curve that turns back",
+      "targets: { torqueCurve: [{ speed: 3000 rpm, torque: 300 N m }, { speed: 5000 rpm, torque: 320 N m }, { speed: 4000 rpm, torque: 310 N m }] }",
+      { field: "targets.torqueCurve", found: "a list: row 3 is at no higher speed than row 2" },
+    ],
+    [
+      "torque curve with one speed twice",
+      "targets: { torqueCurve: [{ speed: 3000 rpm, torque: 300 N m }, { speed: 3000 rpm, torque: 320 N m }, { speed: 4000 rpm, torque: 310 N m }] }",
+      { field: "targets.torqueCurve", found: "a list: row 2 is at no higher speed than row 1" },
+    ],
+    [
+      "torque curve of two rows",
+      "targets: { torqueCurve: [{ speed: 3000 rpm, torque: 300 N m }, { speed: 4000 rpm, torque: 310 N m }] }",
+      { field: "targets.torqueCurve" },
+    ],
+    [
+      "power for torque in a curve",
+      "targets: { torqueCurve: [{ speed: 3000 rpm, torque: 90 kW }, { speed: 4000 rpm, torque: 310 N m }, { speed: 5000 rpm, torque: 310 N m }] }",
+      { field: "targets.torqueCurve.0.torque" },
+    ],
     ["a tab", "block:\n\tbore: 88 mm", { line: 4, column: 1 }],
     [
       "pressure that may be gauge",

@@ -37,8 +37,11 @@ function readRow(cells: RawRow, index: number, ctx: z.RefinementCtx): TableRow {
   return row;
 }
 
-/** A list of rows with the same columns. */
-export function table({ columns, optional = [], check, ...rest }: TableDeclaration) {
+/** A list of rows with the same columns. @param provenance where such a table usually comes from */
+export function table(
+  { columns, optional = [], check, ...rest }: TableDeclaration,
+  provenance: "data-sheet" | "target" = "data-sheet",
+) {
   const spec: TableSpec = {
     kind: "table",
     ...rest,
@@ -60,7 +63,7 @@ export function table({ columns, optional = [], check, ...rest }: TableDeclarati
     .transform((entries, ctx): ReadField => {
       const rows = entries.map((entry, index) => readRow(entry as RawRow, index, ctx));
       if (check !== undefined) attempt(ctx, () => check(rows));
-      return { value: { kind: "table", rows, provenance: "data-sheet", text: `${rows.length} rows` } };
+      return { value: { kind: "table", rows, provenance, text: `${rows.length} rows` } };
     });
   return describeField(schema, spec);
 }

@@ -15,6 +15,7 @@ import {
   airDensity,
   brakeMeanEffectivePressure,
   manifoldPressureNeeded,
+  meanEffectivePressureFromTorque,
   powerFromMeanEffectivePressure,
   speedOfSound,
 } from "./meanEffectivePressure.ts";
@@ -52,3 +53,19 @@ property.prop([between(0.5e5, 4e5)])(
     nearly(manifoldPressureNeeded({ ...breathing, temperature: 318, airMassFlow }), pressure);
   },
 );
+
+property.prop([between(1, 900), between(0.1, 16), between(500, 12000)])(
+  "the mean effective pressure of a torque is that of its power at any speed",
+  (torque, litres, speed) => {
+    const running = { displacement: litres * 1e-3, revolutionsPerCycle: 2, angularSpeed: speed * rpm };
+    nearly(
+      meanEffectivePressureFromTorque({ ...running, torque }),
+      brakeMeanEffectivePressure({ ...running, power: torque * running.angularSpeed }),
+    );
+  },
+);
+
+test("a torque below zero is refused", () => {
+  refuses(() => meanEffectivePressureFromTorque({ ...engine, torque: -1 }), "torque");
+  refuses(() => meanEffectivePressureFromTorque({ ...engine, torque: 1, displacement: 0 }), "displacement");
+});

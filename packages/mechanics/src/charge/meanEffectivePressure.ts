@@ -46,6 +46,26 @@ export function powerFromMeanEffectivePressure(
   return input.meanEffectivePressure * sweptPerSecond(input);
 }
 
+/**
+ * Brake mean effective pressure from torque, 2 pi T over the volume swept in a turn: the speed falls out.
+ * @param input.torque at the crankshaft [N m], >= 0
+ * @param input.displacement of the whole engine [m3], > 0
+ * @param input.revolutionsPerCycle turns per working cycle [-], > 0: 2 for a four-stroke, 1 for a two-stroke
+ * @returns pressure [Pa]
+ * @throws RangeError when a value is out of range
+ *
+ * Source: Heywood, Internal Combustion Engine Fundamentals.
+ */
+export function meanEffectivePressureFromTorque(input: {
+  torque: number;
+  displacement: number;
+  revolutionsPerCycle: number;
+}): number {
+  requireAll(notNegative, { torque: input.torque });
+  const angularSpeed = 1;
+  return brakeMeanEffectivePressure({ ...input, power: input.torque * angularSpeed, angularSpeed });
+}
+
 /** Specific gas constant of dry air [J/(kg K)]. */
 const AIR_GAS_CONSTANT = 287.05;
 

@@ -4,17 +4,24 @@ import {
   bar,
   between,
   cm3,
+  cranks,
   deg,
   kN,
   mm,
   near,
   nearly,
   offsetCrank,
+  refuses,
   rpm,
 } from "../check/support.test-support.ts";
+import { rodAngle } from "../kinematics/rodAngle.ts";
 import { boreArea } from "../volumes/boreArea.ts";
 import { cylinderVolumeAt } from "../volumes/cylinderVolumeAt.ts";
 import { crankForces, greatestOverCycle, meanOverCycle } from "./crankForces.ts";
+import { crankpinLoad, crankTorque } from "./crankpinLoad.ts";
+import { gasForce } from "./gasForce.ts";
+import { rodAxialForce } from "./rodAxialForce.ts";
+import { sideThrust } from "./sideThrust.ts";
 
 const quiet = {
   crank: offsetCrank,
@@ -28,6 +35,36 @@ const quiet = {
 
 test("example: crankpin at top dead centre without gas", () =>
   near(crankForces(quiet)(0).crankpin.magnitude / kN, 39.047, 0.02));
+
+test.prop([cranks, between(-400, 800), between(100, 12000), between(0, 150)])(
+  "rod, side thrust, crankpin and torque are what the single laws give, one after the other",
+  (crank, degrees, speed, pressure) => {
+    const cylinder = { ...quiet, crank, angularSpeed: speed * rpm };
+    const angle = degrees * deg;
+    const gas = gasForce({ ...quiet, cylinderPressure: pressure * bar });
+    const rodForce = rodAxialForce({ ...cylinder, angle, gasForce: gas });
+    const found = crankForces({ ...cylinder, pressureAt: () => pressure * bar })(angle);
+    const slack = 1e-9 * (Math.abs(gas) + quiet.reciprocatingMass * cylinder.angularSpeed ** 2 + 1);
+    near(found.rod, rodForce, slack);
+    near(found.side, sideThrust({ rodForce, rodAngle: rodAngle(crank, angle) }), slack);
+    near(found.torque, crankTorque({ crank, angle, rodForce }), slack);
+    const load = crankpinLoad({ ...cylinder, angle, rodForce });
+    near(found.crankpin.x, load.x, slack);
+    near(found.crankpin.y, load.y, slack);
+    near(found.crankpin.magnitude, load.magnitude, slack);
+  },
+);
+
+test("boundary: what cannot be is refused at once, a pressure below zero at its angle", () => {
+  refuses(() => crankForces({ ...quiet, bore: 0 }), "bore");
+  refuses(() => crankForces({ ...quiet, casePressure: -1 }), "casePressure");
+  refuses(() => crankForces({ ...quiet, reciprocatingMass: -1 }), "reciprocatingMass");
+  refuses(() => crankForces({ ...quiet, rotatingRodMass: -1 }), "rotatingRodMass");
+  refuses(() => crankForces({ ...quiet, angularSpeed: Number.NaN }), "angularSpeed");
+  const broken = crankForces({ ...quiet, pressureAt: (angle) => (angle > 1 ? -1 : bar) });
+  expect(broken(0).rod).toBeLessThan(0);
+  refuses(() => broken(2), "pressure");
+});
 
 test.prop([between(500, 12000)])("inertia alone does no work over a turn", (speed) => {
   const forces = crankForces({

@@ -1,75 +1,103 @@
-import { notNegative, requireAll } from "../check/requireAll.ts";
+import { finite, notNegative, positive, requireAll } from "../check/requireAll.ts";
 import { greatestBetween } from "../kinematics/greatestOverTurn.ts";
-import { rodAngle } from "../kinematics/rodAngle.ts";
-import type { SliderCrank } from "../kinematics/SliderCrank.ts";
-import { crankpinLoad, crankTorque } from "./crankpinLoad.ts";
-import { gasForce } from "./gasForce.ts";
-import { rodAxialForce } from "./rodAxialForce.ts";
-import { sideThrust } from "./sideThrust.ts";
-
-/** One cylinder at one speed. */
-export interface RunningCylinder {
-  readonly crank: SliderCrank;
-  /** [m], > 0 */
-  readonly bore: number;
-  /** absolute gas pressure [Pa] by crank angle [rad], 0 at firing top dead centre, repeating every two turns */
-  readonly pressureAt: (angle: number) => number;
-  /** pressure under the piston [Pa], >= 0 */
-  readonly casePressure: number;
-  /** [kg], >= 0 */
-  readonly reciprocatingMass: number;
-  /** mass of the rod that turns with the crankpin [kg], >= 0 */
-  readonly rotatingRodMass: number;
-  /** [rad/s], constant */
-  readonly angularSpeed: number;
-}
+import { requireSliderCrank } from "../kinematics/SliderCrank.ts";
+import { boreArea } from "../volumes/boreArea.ts";
+import type { RunningCylinder } from "./RunningCylinder.ts";
 
 /** Forces of one cylinder at one crank angle. */
 export interface CrankForces {
   /** along the rod [N], compression + */
   readonly rod: number;
+  /** angular speed of the rod over that of the crankshaft [-], + counter-clockwise */
+  readonly swing: number;
   /** piston on the cylinder [N], + on the thrust side */
   readonly side: number;
-  /** rod on the crankpin [N]: size, and parts across and along the cylinder */
+  /** rod on the crankpin [N]: size, and parts across and along the cylinder, as in `crankpinLoad` */
   readonly crankpin: { readonly x: number; readonly y: number; readonly magnitude: number };
   /** on the crankshaft [N m], + with rotation */
   readonly torque: number;
 }
 
+/** A force in the plane. */
+class PlaneForce {
+  readonly x: number;
+  readonly y: number;
+  constructor(x: number, y: number) {
+    this.x = x;
+    this.y = y;
+  }
+  get magnitude(): number {
+    return Math.hypot(this.x, this.y);
+  }
+}
+
+/** Where rod and crankpin stand at one crank angle. */
+interface Stand {
+  readonly rodSine: number;
+  readonly rodCosine: number;
+  /** crankpin across and along the cylinder [m] */
+  readonly across: number;
+  readonly along: number;
+  /** rotating rod mass times the speed squared [N/m] */
+  readonly pull: number;
+}
+
+/** Forces worked out when they are asked for: a search over the cycle wants one. A class makes each angle cheap. */
+class ForcesAt implements CrankForces {
+  readonly rod: number;
+  readonly swing: number;
+  private readonly stand: Stand;
+  constructor(rod: number, swing: number, stand: Stand) {
+    this.rod = rod;
+    this.swing = swing;
+    this.stand = stand;
+  }
+  get side(): number {
+    return this.rod * this.stand.rodSine;
+  }
+  get crankpin(): PlaneForce {
+    const { rodSine, rodCosine, across, along, pull } = this.stand;
+    return new PlaneForce(this.rod * rodSine + pull * across, -this.rod * rodCosine + pull * along);
+  }
+  get torque(): number {
+    const { rodSine, rodCosine, across, along } = this.stand;
+    return this.rod * (across * rodCosine + along * rodSine);
+  }
+}
+
 /**
  * Forces of gas and inertia in one cylinder at any crank angle. Friction and gravity are left out; the rod is two
- * masses, at its ends.
+ * masses, at its ends. The cylinder is checked once, for sweeps over the cycle; what comes out is that of
+ * `rodAxialForce`, `sideThrust`, `crankpinLoad` and `crankTorque`.
  * @param cylinder what runs and how fast
  * @returns the forces by crank angle [rad]
- * @throws RangeError when a value is out of range
+ * @throws RangeError when a value is out of range, at once or, for the pressure, at its angle
  *
  * Source: Taylor, The Internal-Combustion Engine in Theory and Practice.
  */
 export function crankForces(cylinder: RunningCylinder): (angle: number) => CrankForces {
   const { crank, bore, pressureAt, casePressure, reciprocatingMass, rotatingRodMass, angularSpeed } =
     cylinder;
+  requireSliderCrank(crank);
+  requireAll(positive, { bore });
   requireAll(notNegative, { casePressure, reciprocatingMass, rotatingRodMass });
+  requireAll(finite, { angularSpeed });
+  const { throwRadius, rodLength, pinLineOffset } = crank;
+  const area = boreArea(bore);
+  const square = angularSpeed ** 2;
+  const pull = rotatingRodMass * square;
   return (angle) => {
-    const rodForce = rodAxialForce({
-      crank,
-      angle,
-      angularSpeed,
-      reciprocatingMass,
-      gasForce: gasForce({ cylinderPressure: pressureAt(angle), casePressure, bore }),
-    });
-    // Each force is worked out when it is asked for: a search over the cycle wants one of them.
-    return {
-      rod: rodForce,
-      get side() {
-        return sideThrust({ rodForce, rodAngle: rodAngle(crank, angle) });
-      },
-      get crankpin() {
-        return crankpinLoad({ crank, angle, angularSpeed, rodForce, rotatingRodMass });
-      },
-      get torque() {
-        return crankTorque({ crank, angle, rodForce });
-      },
-    };
+    const pressure = pressureAt(angle);
+    if (!(pressure >= 0)) requireAll(notNegative, { pressure });
+    const [sine, cosine] = [Math.sin(angle), Math.cos(angle)];
+    const [across, along] = [throwRadius * sine, throwRadius * cosine];
+    const rodSine = (across - pinLineOffset) / rodLength;
+    const rodCosine = Math.sqrt(1 - rodSine * rodSine);
+    const swing = along / (rodLength * rodCosine);
+    const acceleration =
+      square * (-along + (across * rodSine) / rodCosine - (swing * swing * rodLength) / rodCosine);
+    const rod = (reciprocatingMass * acceleration + (pressure - casePressure) * area) / rodCosine;
+    return new ForcesAt(rod, swing, { rodSine, rodCosine, across, along, pull });
   };
 }
 

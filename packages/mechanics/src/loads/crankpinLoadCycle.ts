@@ -1,7 +1,5 @@
-import { finite, notNegative, positive, requireAll } from "../check/requireAll.ts";
-import { requireSliderCrank } from "../kinematics/SliderCrank.ts";
-import { boreArea } from "../volumes/boreArea.ts";
-import type { RunningCylinder } from "./crankForces.ts";
+import { crankForces } from "./crankForces.ts";
+import type { RunningCylinder } from "./RunningCylinder.ts";
 
 /** A load in the plane over a cycle of two turns, in evenly spaced samples from crank angle 0. */
 export interface LoadCycle {
@@ -20,11 +18,8 @@ export interface CrankpinLoadCycle extends LoadCycle {
 export const CYCLE_SAMPLES = 360;
 const CYCLE = 4 * Math.PI;
 
-const sines = Float64Array.from({ length: CYCLE_SAMPLES }, (_, i) => Math.sin((i * CYCLE) / CYCLE_SAMPLES));
-const cosines = Float64Array.from({ length: CYCLE_SAMPLES }, (_, i) => Math.cos((i * CYCLE) / CYCLE_SAMPLES));
-
 /**
- * Load of one rod on its crankpin over a whole cycle: what `crankForces` gives, all samples at one go.
+ * Load of one rod on its crankpin over a whole cycle: `crankForces`, sampled.
  * @param cylinder what runs and how fast; crank angle 0 is firing top dead centre
  * @returns parts across and along the cylinder [N], the frame that of `crankpinLoad`
  * @throws RangeError when a value is out of range
@@ -32,34 +27,17 @@ const cosines = Float64Array.from({ length: CYCLE_SAMPLES }, (_, i) => Math.cos(
  * Source: Taylor, The Internal-Combustion Engine in Theory and Practice.
  */
 export function crankpinLoadCycle(cylinder: RunningCylinder): CrankpinLoadCycle {
-  const { crank, bore, pressureAt, casePressure, reciprocatingMass, rotatingRodMass, angularSpeed } =
-    cylinder;
-  requireSliderCrank(crank);
-  requireAll(positive, { bore });
-  requireAll(notNegative, { casePressure, reciprocatingMass, rotatingRodMass });
-  requireAll(finite, { angularSpeed });
-  const { throwRadius, rodLength, pinLineOffset } = crank;
-  const area = boreArea(bore);
-  const square = angularSpeed ** 2;
-  const centrifugal = rotatingRodMass * throwRadius * square;
+  const forces = crankForces(cylinder);
   const [x, y, swing] = [0, 1, 2].map(() => new Float64Array(CYCLE_SAMPLES)) as [
     Float64Array,
     Float64Array,
     Float64Array,
   ];
   for (let i = 0; i < CYCLE_SAMPLES; i++) {
-    const [sine, cosine] = [sines[i]!, cosines[i]!];
-    const [across, along] = [throwRadius * sine, throwRadius * cosine];
-    const rodSine = (across - pinLineOffset) / rodLength;
-    const rodCosine = Math.sqrt(1 - rodSine * rodSine);
-    const turning = along / (rodLength * rodCosine);
-    const acceleration =
-      square * (-along + (across * rodSine) / rodCosine - (turning * turning * rodLength) / rodCosine);
-    const gas = (pressureAt((i * CYCLE) / CYCLE_SAMPLES) - casePressure) * area;
-    const rodForce = (reciprocatingMass * acceleration + gas) / rodCosine;
-    x[i] = rodForce * rodSine + centrifugal * sine;
-    y[i] = -rodForce * rodCosine + centrifugal * cosine;
-    swing[i] = turning;
+    const { crankpin, swing: swinging } = forces((i * CYCLE) / CYCLE_SAMPLES);
+    x[i] = crankpin.x;
+    y[i] = crankpin.y;
+    swing[i] = swinging;
   }
   return { x, y, swing };
 }

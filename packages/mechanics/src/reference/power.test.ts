@@ -112,7 +112,9 @@ row("TD-11", (r) => {
   // The brake's constant is in revolutions a minute and gives kilowatts.
   const power = (1000 * r.input("brake_load") * (engine.angularSpeed * 60)) / (2 * Math.PI) / 20_000;
   r.agrees("bmep", m.brakeMeanEffectivePressure({ ...engine, power }));
-  r.agrees("torque", m.torqueFromPower({ power, angularSpeed: engine.angularSpeed }));
+  const torque = m.torqueFromPower({ power, angularSpeed: engine.angularSpeed });
+  r.agrees("torque", torque);
+  r.agrees("bmep", m.meanEffectivePressureFromTorque({ ...engine, torque }));
   r.agrees("bsfc", (r.input("fuel_volume") * r.input("fuel_density")) / r.input("fuel_time") / power);
 });
 

@@ -40,8 +40,6 @@ export type Bearing = (typeof bearings)[keyof typeof bearings];
 export type Paths = Readonly<Record<string, string>>;
 export type Numbers = Readonly<Record<string, number>>;
 
-/** Young's modulus [Pa], Poisson's ratio and expansion [1/K] of the shells' steel backing. Source: from memory. */
-export const STEEL = { modulus: 206e9, poisson: 0.29, expansion: 12.0e-6 } as const;
 /** Poisson's ratio of rods and blocks: 0.26 to 0.33, which moves a pressure by about 1 %. Source: from memory. */
 export const HOUSING_POISSON = 0.3;
 
@@ -66,5 +64,3 @@ export function housingExpansions({ part, expansion }: Bearing) {
 
 /** Name of a bearing at the head of a label. */
 export const headed = ({ word }: Bearing) => `${word[0]!.toUpperCase()}${word.slice(1)}`;
-/** 20 °C, at which parts are measured [K]. */
-export const COLD = 293.15;

@@ -1,6 +1,8 @@
 import { hotBearingClearance } from "@trialfit/mechanics";
+import { REFERENCE_TEMPERATURE } from "../../tables/referenceTemperature.ts";
+import { STEEL } from "../../tables/usualMetals.ts";
 import { quantity } from "../Quantity.ts";
-import { type Bearing, COLD, headed, housingExpansions, type Numbers, type Paths, STEEL } from "./Bearing.ts";
+import { type Bearing, headed, housingExpansions, type Numbers, type Paths } from "./Bearing.ts";
 
 /**
  * Declares the oil clearance of a bearing when the engine is hot. The housing of a main bearing is half block, half
@@ -28,16 +30,20 @@ export function clearanceHot(bearing: Bearing, expect: string) {
       alpha_c: "crankshaft.expansion",
       T_c: "conditions.crankshaftTemperature",
     } as Paths,
-    formula: `${H} * (1 + ${grows.formula} * (${T} - 293.15)) - 2 * t_s * (1 + 12.0e-6 * (${T} - 293.15)) - ${D} * (1 + alpha_c * (T_c - 293.15))`,
+    formula: `${H} * (1 + ${grows.formula} * (${T} - ${REFERENCE_TEMPERATURE})) - 2 * t_s * (1 + ${STEEL.expansionText} * (${T} - ${REFERENCE_TEMPERATURE})) - ${D} * (1 + alpha_c * (T_c - ${REFERENCE_TEMPERATURE}))`,
     compute: (n: Numbers) =>
       hotBearingClearance({
         housing: {
           size: n[H]!,
           expansion: grows.of(n),
-          temperatureRise: n[T]! - COLD,
+          temperatureRise: n[T]! - REFERENCE_TEMPERATURE,
         },
-        shellWall: { size: n.t_s!, expansion: STEEL.expansion, temperatureRise: n[T]! - COLD },
-        journal: { size: n[D]!, expansion: n.alpha_c!, temperatureRise: n.T_c! - COLD },
+        shellWall: {
+          size: n.t_s!,
+          expansion: STEEL.expansion,
+          temperatureRise: n[T]! - REFERENCE_TEMPERATURE,
+        },
+        journal: { size: n[D]!, expansion: n.alpha_c!, temperatureRise: n.T_c! - REFERENCE_TEMPERATURE },
       }),
     shape: "monotone",
     valid: `one temperature a part${hasCap ? "; half of the bore in the block, half in the cap: along the joint it follows the block alone and goes oval by the difference" : ""}`,

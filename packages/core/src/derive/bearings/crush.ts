@@ -1,6 +1,7 @@
 import { crushPressure, crushStress } from "@trialfit/mechanics";
+import { STEEL } from "../../tables/usualMetals.ts";
 import { quantity } from "../Quantity.ts";
-import { type Bearing, type Numbers, type Paths, STEEL } from "./Bearing.ts";
+import type { Bearing, Numbers, Paths } from "./Bearing.ts";
 
 const common = {
   shape: "guarded",
@@ -22,9 +23,9 @@ export function shellCrushStress({ prefix, word, part, index, housing }: Bearing
     system: "bearings",
     meaning: `Compression round the ${word} shells by their crush. Too little and a shell turns in its housing; too much and it buckles inwards.`,
     inputs: { a_c: `${part}.crush`, [H]: housing[1] } as Paths,
-    method: "2 E × crush over π × housing bore, with E = 206 GPa of the steel backing.",
+    method: `2 E × crush over π × housing bore, with E = ${STEEL.elasticModulus / 1e9} GPa of the steel backing.`,
     compute: (n: Numbers) =>
-      crushStress({ crush: n.a_c!, housingBore: n[H]!, elasticModulus: STEEL.modulus }),
+      crushStress({ crush: n.a_c!, housingBore: n[H]!, elasticModulus: STEEL.elasticModulus }),
     examples: [{ given: { a_c: "0.045 mm", [H]: "51 mm" }, expect: "116 MPa" }],
   });
 }
@@ -48,7 +49,7 @@ export function shellCrushPressure({ prefix, word, part, index, housing }: Beari
         crush: n.a_c!,
         housingBore: n[H]!,
         shellWall: n.t_s!,
-        elasticModulus: STEEL.modulus,
+        elasticModulus: STEEL.elasticModulus,
       }),
     examples: [{ given: { a_c: "0.045 mm", [H]: "51 mm", t_s: "1.472 mm" }, expect: "6.68 MPa" }],
   });

@@ -1,14 +1,8 @@
 import { crushFitPressure, hotInterferenceChange } from "@trialfit/mechanics";
+import { REFERENCE_TEMPERATURE } from "../../tables/referenceTemperature.ts";
+import { STEEL } from "../../tables/usualMetals.ts";
 import { quantity } from "../Quantity.ts";
-import {
-  type Bearing,
-  COLD,
-  HOUSING_POISSON,
-  housingExpansions,
-  type Numbers,
-  type Paths,
-  STEEL,
-} from "./Bearing.ts";
+import { type Bearing, HOUSING_POISSON, housingExpansions, type Numbers, type Paths } from "./Bearing.ts";
 
 interface FitPressure {
   readonly state: "cold" | "hot";
@@ -47,14 +41,14 @@ export function fitPressure(bearing: Bearing, { state, expect }: FitPressure) {
         housingOuterDiameter: n[O]!,
         shellWall: n.t_s!,
         housing: { elasticModulus: n[E]!, poissonRatio: HOUSING_POISSON },
-        shell: { elasticModulus: STEEL.modulus, poissonRatio: STEEL.poisson },
+        shell: STEEL,
         interferenceChange: isHot
           ? hotInterferenceChange({
               housingBore: n[H]!,
               shellExpansion: STEEL.expansion,
-              shellRise: n.T_sh! - COLD,
+              shellRise: n.T_sh! - REFERENCE_TEMPERATURE,
               housingExpansion: grows.of(n),
-              housingRise: n[T]! - COLD,
+              housingRise: n[T]! - REFERENCE_TEMPERATURE,
             })
           : 0,
       }),

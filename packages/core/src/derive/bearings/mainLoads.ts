@@ -1,8 +1,12 @@
-import { type LoadCycle, mainBearingLoads } from "@trialfit/mechanics";
+import { crankpinLoadCycle, type LoadCycle, mainBearingLoads } from "@trialfit/mechanics";
 import { cellNumber } from "../../read/cellNumber.ts";
 import type { TableRow } from "../../read/FieldValue.ts";
-import { cycleForceExample, cycleForceInputs } from "../cycleForces.ts";
-import { type CycleNumbers, rodLoadCycle } from "./rodLoadCycle.ts";
+import {
+  type CycleNumbers,
+  cycleForceExample,
+  cycleForceInputs,
+  runningCylinder,
+} from "../runningCylinder.ts";
 
 /** What the loads of the main bearings need. */
 export const mainLoadInputs = {
@@ -42,7 +46,7 @@ export function mainLoadCycles(
           fires: cellNumber(row, "fires"),
         }));
   return mainBearingLoads({
-    rod: rodLoadCycle(numbers),
+    rod: crankpinLoadCycle(runningCylinder(numbers)),
     cylinders,
     rodsPerPin: route === 2 ? 1 : n_r,
     balanceMass: route === 0 ? m_bd : 0,

@@ -1,9 +1,7 @@
 import { thermalPreloadChange } from "@trialfit/mechanics";
+import { REFERENCE_TEMPERATURE } from "../../tables/referenceTemperature.ts";
 import { quantity } from "../Quantity.ts";
 import type { HeatedJoint, Numbers, Paths } from "./Joint.ts";
-
-/** 20 °C, at which joints are tightened [K]. */
-const COLD = 293.15;
 
 /** Declares what heat does to the preload of a fastener. */
 export function heatGain(joint: HeatedJoint, expect: string) {
@@ -28,11 +26,11 @@ export function heatGain(joint: HeatedJoint, expect: string) {
       [bolt]: `${prefix}Compliance`,
       [give]: `${prefix}ClampedCompliance`,
     } as Paths,
-    formula: `(${alpha} * l_k * (${T} - 293.15) - alpha_s * l_k * (${T_f} - 293.15)) / (${bolt} + ${give})`,
+    formula: `(${alpha} * l_k * (${T} - ${REFERENCE_TEMPERATURE}) - alpha_s * l_k * (${T_f} - ${REFERENCE_TEMPERATURE})) / (${bolt} + ${give})`,
     compute: (n: Numbers) =>
       thermalPreloadChange({
-        clamped: [{ size: n.l_k!, expansion: n[alpha]!, temperatureRise: n[T]! - COLD }],
-        bolt: [{ size: n.l_k!, expansion: n.alpha_s!, temperatureRise: n[T_f]! - COLD }],
+        clamped: [{ size: n.l_k!, expansion: n[alpha]!, temperatureRise: n[T]! - REFERENCE_TEMPERATURE }],
+        bolt: [{ size: n.l_k!, expansion: n.alpha_s!, temperatureRise: n[T_f]! - REFERENCE_TEMPERATURE }],
         boltCompliance: n[bolt]!,
         clampedCompliance: n[give]!,
       }),

@@ -1,5 +1,29 @@
+import type { FieldDefault } from "../FieldSpec.ts";
 import { choice, count, dimension } from "../fields.ts";
 import { part } from "../part.ts";
+
+/** Default of a property by the fuel: value and what it is the usual value of. */
+const byFuel = (values: Readonly<Record<string, readonly [value: string, of: string]>>): FieldDefault => ({
+  byChoice: "fuel.kind",
+  values: Object.fromEntries(
+    Object.entries(values).map(([kind, [value, of]]) => [kind, { value, because: `${of} (from memory)` }]),
+  ),
+});
+
+/** One of the two octane numbers of a fuel. */
+const octane = (name: "Research" | "Motor", symbol: string, help: string) =>
+  dimension({
+    label: `${name} octane number`,
+    symbol,
+    unit: "1",
+    range: ["60", "130"],
+    tolerance: "1",
+    help: `${name} octane number ${help}`,
+  });
+
+/** A pressure across the injectors. */
+const injection = (label: string, symbol: string, tolerance: string, help: string) =>
+  dimension({ label, symbol, unit: "bar", range: ["0.5 bar", "400 bar"], tolerance, help });
 
 /** The fuel and how much of it the engine asks for. */
 export const fuel = part(
@@ -16,14 +40,11 @@ export const fuel = part(
         gas: "LPG or natural gas",
       },
     }),
-    researchOctane: dimension({
-      label: "Research octane number",
-      symbol: "RON",
-      unit: "1",
-      range: ["60", "130"],
-      tolerance: "1",
-      help: "Research octane number (ISO 5164, ASTM D2699); not the pump index that averages it with the motor number.",
-    }),
+    researchOctane: octane(
+      "Research",
+      "RON",
+      "(ISO 5164, ASTM D2699); not the pump index that averages it with the motor number.",
+    ),
     airFuelRatio: dimension({
       label: "Air-fuel ratio",
       symbol: "AFR",
@@ -40,14 +61,11 @@ export const fuel = part(
       tolerance: "10 %",
       help: "Fuel per unit of work at the crankshaft, at the power target.",
     }),
-    motorOctane: dimension({
-      label: "Motor octane number",
-      symbol: "MON",
-      unit: "1",
-      range: ["60", "130"],
-      tolerance: "1",
-      help: "Motor octane number (ISO 5163, ASTM D2700), found at higher speed and temperature than the research number and therefore lower.",
-    }),
+    motorOctane: octane(
+      "Motor",
+      "MON",
+      "(ISO 5163, ASTM D2700), found at higher speed and temperature than the research number and therefore lower.",
+    ),
     stoichiometricRatio: dimension({
       label: "Stoichiometric air-fuel ratio",
       symbol: "AFR_s",
@@ -55,19 +73,13 @@ export const fuel = part(
       range: ["4", "20"],
       tolerance: "0.1",
       help: "Mass of air that just burns a mass of the fuel.",
-      assumed: {
-        byChoice: "fuel.kind",
-        values: {
-          petrol: {
-            value: "14.5 ± 0.3",
-            because: "usual for petrol, with up to 10 % ethanol less (from memory)",
-          },
-          e85: { value: "9.8 ± 0.2", because: "usual for 85 % ethanol (from memory)" },
-          ethanol: { value: "9.0 ± 0.05", because: "ethanol (from memory)" },
-          methanol: { value: "6.46 ± 0.03", because: "methanol (from memory)" },
-          gas: { value: "16.3 ± 0.9", because: "from LPG to natural gas (from memory)" },
-        },
-      },
+      assumed: byFuel({
+        petrol: ["14.5 ± 0.3", "usual for petrol, with up to 10 % ethanol less"],
+        e85: ["9.8 ± 0.2", "usual for 85 % ethanol"],
+        ethanol: ["9.0 ± 0.05", "ethanol"],
+        methanol: ["6.46 ± 0.03", "methanol"],
+        gas: ["16.3 ± 0.9", "from LPG to natural gas"],
+      }),
     }),
     heatingValue: dimension({
       label: "Lower heating value",
@@ -76,16 +88,13 @@ export const fuel = part(
       range: ["10 MJ/kg", "55 MJ/kg"],
       tolerance: "0.5",
       help: "Heat of a kilogram of the fuel, its water staying vapour.",
-      assumed: {
-        byChoice: "fuel.kind",
-        values: {
-          petrol: { value: "43.2 MJ/kg ± 0.7", because: "usual for petrol (from memory)" },
-          e85: { value: "29.2 MJ/kg ± 1", because: "usual for 85 % ethanol (from memory)" },
-          ethanol: { value: "26.9 MJ/kg ± 0.3", because: "ethanol (from memory)" },
-          methanol: { value: "19.9 MJ/kg ± 0.2", because: "methanol (from memory)" },
-          gas: { value: "47 MJ/kg ± 3", because: "from LPG to natural gas (from memory)" },
-        },
-      },
+      assumed: byFuel({
+        petrol: ["43.2 MJ/kg ± 0.7", "usual for petrol"],
+        e85: ["29.2 MJ/kg ± 1", "usual for 85 % ethanol"],
+        ethanol: ["26.9 MJ/kg ± 0.3", "ethanol"],
+        methanol: ["19.9 MJ/kg ± 0.2", "methanol"],
+        gas: ["47 MJ/kg ± 3", "from LPG to natural gas"],
+      }),
     }),
     density: dimension({
       label: "Fuel density",
@@ -94,15 +103,12 @@ export const fuel = part(
       range: ["400 kg/m3", "1000 kg/m3"],
       tolerance: "5",
       help: "Density of the liquid fuel at about 20 °C.",
-      assumed: {
-        byChoice: "fuel.kind",
-        values: {
-          petrol: { value: "745 kg/m3 ± 25", because: "usual for petrol (from memory)" },
-          e85: { value: "781 kg/m3 ± 8", because: "usual for 85 % ethanol (from memory)" },
-          ethanol: { value: "789 kg/m3 ± 4", because: "ethanol (from memory)" },
-          methanol: { value: "792 kg/m3 ± 4", because: "methanol (from memory)" },
-        },
-      },
+      assumed: byFuel({
+        petrol: ["745 kg/m3 ± 25", "usual for petrol"],
+        e85: ["781 kg/m3 ± 8", "usual for 85 % ethanol"],
+        ethanol: ["789 kg/m3 ± 4", "ethanol"],
+        methanol: ["792 kg/m3 ± 4", "methanol"],
+      }),
     }),
     injectors: count({
       label: "Number of injectors",
@@ -119,22 +125,18 @@ export const fuel = part(
       tolerance: "3 %",
       help: "Fuel that one injector passes when it is held open, at its rated pressure, as mass of the fuel used.",
     }),
-    injectorRatedPressure: dimension({
-      label: "Rated pressure of the injector",
-      symbol: "p_ir",
-      unit: "bar",
-      range: ["0.5 bar", "400 bar"],
-      tolerance: "0.02",
-      help: "Pressure across the injector at which its flow is stated.",
-    }),
-    injectorPressure: dimension({
-      label: "Pressure across the injector",
-      symbol: "p_i",
-      unit: "bar",
-      range: ["0.5 bar", "400 bar"],
-      tolerance: "0.1",
-      help: "Rail pressure less manifold pressure at the power target.",
-    }),
+    injectorRatedPressure: injection(
+      "Rated pressure of the injector",
+      "p_ir",
+      "0.02",
+      "Pressure across the injector at which its flow is stated.",
+    ),
+    injectorPressure: injection(
+      "Pressure across the injector",
+      "p_i",
+      "0.1",
+      "Rail pressure less manifold pressure at the power target.",
+    ),
     greatestDuty: dimension({
       label: "Greatest injector duty",
       symbol: "D_g",

@@ -1,3 +1,4 @@
+import type { DimensionSpec } from "../FieldSpec.ts";
 import { count, dimension } from "../fields.ts";
 import { part } from "../part.ts";
 
@@ -9,7 +10,8 @@ function valveFields(side: "i" | "e") {
     range: readonly [string, string],
     tolerance: string,
     help: string,
-  ) => dimension({ label, symbol: `${symbol}_${side}`, unit: "mm", range, tolerance, help });
+    more: Pick<DimensionSpec, "assumed" | "signs"> = {},
+  ) => dimension({ label, symbol: `${symbol}${side}`, unit: "mm", range, tolerance, help, ...more });
   return {
     perCylinder: count({
       label: "Valves in a cylinder",
@@ -20,7 +22,7 @@ function valveFields(side: "i" | "e") {
     }),
     headDiameter: length(
       "Head diameter",
-      "d",
+      "d_",
       ["8 mm", "90 mm"],
       "0.05",
       "Outer diameter of the valve’s head.",
@@ -33,69 +35,71 @@ function valveFields(side: "i" | "e") {
       tolerance: "0.2",
       help: "Angle of the stem against the cylinder axis.",
     }),
-    recess: dimension({
-      label: "Recess",
-      symbol: `z_${side}`,
-      unit: "mm",
-      range: ["-10 mm", "30 mm"],
-      tolerance: "0.1",
-      signs: { "inside head": 1, "proud of head": -1 },
-      help: "How far the lowest edge of the shut valve lies inside the face of the head, along the cylinder.",
-    }),
-    pocketDepth: dimension({
-      label: "Pocket depth",
-      symbol: `p_${side}`,
-      unit: "mm",
-      range: ["0 mm", "20 mm"],
-      tolerance: "0.1",
-      help: "Depth of the pocket in the crown, square to its floor, measured from where the valve would meet the flat crown.",
-      assumed: {
-        value: "0 mm ± 0",
-        because: "no pocket is entered: the crown is taken as flat, which leaves the least room",
-        unless: [`${side === "i" ? "inletValve" : "exhaustValve"}.pocketRadius`],
+    recess: length(
+      "Recess",
+      "z_",
+      ["-10 mm", "30 mm"],
+      "0.1",
+      "How far the lowest edge of the shut valve lies inside the face of the head, along the cylinder.",
+      { signs: { "inside head": 1, "proud of head": -1 } },
+    ),
+    pocketDepth: length(
+      "Pocket depth",
+      "p_",
+      ["0 mm", "20 mm"],
+      "0.1",
+      "Depth of the pocket in the crown, square to its floor, measured from where the valve would meet the flat crown.",
+      {
+        assumed: {
+          value: "0 mm ± 0",
+          because: "no pocket is entered: the crown is taken as flat, which leaves the least room",
+          unless: [`${side === "i" ? "inletValve" : "exhaustValve"}.pocketRadius`],
+        },
       },
-    }),
+    ),
     pocketRadius: length(
       "Pocket radius",
-      "R_p",
+      "R_p_",
       ["5 mm", "60 mm"],
       "0.1",
       "Radius of the pocket’s wall about its own axis.",
     ),
-    pocketOffset: dimension({
-      label: "Pocket offset",
-      symbol: `e_p${side}`,
-      unit: "mm",
-      range: ["-10 mm", "10 mm"],
-      tolerance: "0.3",
-      help: "Pocket axis from valve axis at top dead centre, in the plane of the tilt; positive towards the side to which the stem leans.",
-      assumed: {
-        value: "0 mm ± 0.5",
-        because: "pockets stand within about half a millimetre of the valve (common practice)",
+    pocketOffset: length(
+      "Pocket offset",
+      "e_p",
+      ["-10 mm", "10 mm"],
+      "0.3",
+      "Pocket axis from valve axis at top dead centre, in the plane of the tilt; positive towards the side to which the stem leans.",
+      {
+        assumed: {
+          value: "0 mm ± 0.5",
+          because: "pockets stand within about half a millimetre of the valve (common practice)",
+        },
       },
-    }),
+    ),
     centreDistance: length(
       "Distance from the cylinder axis",
-      "x",
+      "x_",
       ["0 mm", "120 mm"],
       "0.2",
       "From the cylinder axis to the middle of the valve’s face, shut.",
     ),
-    lash: dimension({
-      label: "Valve lash",
-      symbol: `s_${side}`,
-      unit: "mm",
-      range: ["0 mm", "1.5 mm"],
-      tolerance: "0.03",
-      help: "Lash at the valve with which the engine runs; zero with hydraulic followers.",
-      assumed: {
-        value: "0.2 mm ± 0.2",
-        because: "lash lies between 0 with hydraulic and 0.4 mm with solid followers (common practice)",
+    lash: length(
+      "Valve lash",
+      "s_",
+      ["0 mm", "1.5 mm"],
+      "0.03",
+      "Lash at the valve with which the engine runs; zero with hydraulic followers.",
+      {
+        assumed: {
+          value: "0.2 mm ± 0.2",
+          because: "lash lies between 0 with hydraulic and 0.4 mm with solid followers (common practice)",
+        },
       },
-    }),
+    ),
     retainerToSeal: length(
       "Retainer to seal, shut",
-      "g_r",
+      "g_r_",
       ["1 mm", "40 mm"],
       "0.2",
       "From the underside of the spring retainer to the top of the stem seal or guide with the valve shut.",

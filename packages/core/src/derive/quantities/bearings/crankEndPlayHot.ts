@@ -1,5 +1,6 @@
 import { hotCrankEndPlay } from "@trialfit/mechanics";
-import { COLD, STEEL } from "../../bearings/Bearing.ts";
+import { REFERENCE_TEMPERATURE } from "../../../tables/referenceTemperature.ts";
+import { STEEL } from "../../../tables/usualMetals.ts";
 import { quantity } from "../../Quantity.ts";
 
 export const crankEndPlayHot = quantity({
@@ -21,13 +22,13 @@ export const crankEndPlayHot = quantity({
     T_c: "conditions.crankshaftTemperature",
     T_b: "conditions.blockTemperature",
   },
-  formula: `E_c + L_th * alpha_c * (T_c - ${COLD}) - w_th * alpha_b * (T_b - ${COLD}) - 2 * t_th * ${STEEL.expansion} * (T_b - ${COLD})`,
+  formula: `E_c + L_th * alpha_c * (T_c - ${REFERENCE_TEMPERATURE}) - w_th * alpha_b * (T_b - ${REFERENCE_TEMPERATURE}) - 2 * t_th * ${STEEL.expansionText} * (T_b - ${REFERENCE_TEMPERATURE})`,
   compute: ({ E_c, L_th, w_th, t_th, alpha_c, alpha_b, T_c, T_b }) =>
     hotCrankEndPlay({
       endPlay: E_c,
-      journal: { size: L_th, expansion: alpha_c, temperatureRise: T_c - COLD },
-      web: { size: w_th, expansion: alpha_b, temperatureRise: T_b - COLD },
-      washer: { size: t_th, expansion: STEEL.expansion, temperatureRise: T_b - COLD },
+      journal: { size: L_th, expansion: alpha_c, temperatureRise: T_c - REFERENCE_TEMPERATURE },
+      web: { size: w_th, expansion: alpha_b, temperatureRise: T_b - REFERENCE_TEMPERATURE },
+      washer: { size: t_th, expansion: STEEL.expansion, temperatureRise: T_b - REFERENCE_TEMPERATURE },
     }),
   shape: "monotone",
   valid: "each part at one temperature; steel-backed washers as hot as the block",

@@ -1,8 +1,6 @@
 import { axialShift } from "@trialfit/mechanics";
+import { REFERENCE_TEMPERATURE } from "../../../tables/referenceTemperature.ts";
 import { quantity } from "../../Quantity.ts";
-
-/** 20 °C, at which parts are measured [K]. */
-const COLD = 293.15;
 
 export const endCylinderShift = quantity({
   id: "endCylinderShift",
@@ -20,11 +18,11 @@ export const endCylinderShift = quantity({
     alpha_c: "crankshaft.expansion",
     T_c: "conditions.crankshaftTemperature",
   },
-  formula: "z_e * (alpha_b * (T_b - 293.15) - alpha_c * (T_c - 293.15))",
+  formula: `z_e * (alpha_b * (T_b - ${REFERENCE_TEMPERATURE}) - alpha_c * (T_c - ${REFERENCE_TEMPERATURE}))`,
   compute: ({ z_e, alpha_b, T_b, alpha_c, T_c }) =>
     axialShift({
-      block: { size: z_e, expansion: alpha_b, temperatureRise: T_b - COLD },
-      crankshaft: { size: z_e, expansion: alpha_c, temperatureRise: T_c - COLD },
+      block: { size: z_e, expansion: alpha_b, temperatureRise: T_b - REFERENCE_TEMPERATURE },
+      crankshaft: { size: z_e, expansion: alpha_c, temperatureRise: T_c - REFERENCE_TEMPERATURE },
     }),
   shape: "monotone",
   valid: "one temperature a part",

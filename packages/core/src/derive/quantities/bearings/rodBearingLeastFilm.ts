@@ -1,8 +1,12 @@
-import { cycleValue } from "@trialfit/mechanics";
+import { crankpinLoadCycle, cycleValue } from "@trialfit/mechanics";
 import { leastFilm } from "../../bearings/leastFilm.ts";
-import { rodLoadCycle } from "../../bearings/rodLoadCycle.ts";
-import { cycleForceExample, cycleForceInputs, cycleForceMethod } from "../../cycleForces.ts";
 import { quantity } from "../../Quantity.ts";
+import {
+  cycleForceExample,
+  cycleForceInputs,
+  cycleForceMethod,
+  runningCylinder,
+} from "../../runningCylinder.ts";
 
 export const rodBearingLeastFilm = quantity({
   id: "rodBearingLeastFilm",
@@ -22,7 +26,7 @@ export const rodBearingLeastFilm = quantity({
   },
   method: `${cycleForceMethod} The crankpin’s path in its clearance is followed by the mobility method of a short bearing until the cycle closes; the least film is taken.`,
   compute: (numbers) => {
-    const cycle = rodLoadCycle(numbers);
+    const cycle = crankpinLoadCycle(runningCylinder(numbers));
     // The crankpin turns clockwise in this frame, the rod swings.
     const meanTurning = (angle: number) => (cycleValue(cycle.swing, angle) - 1) / 2;
     const { mu_o, n_P, D_p, L, C_rh } = numbers;

@@ -1,8 +1,6 @@
 import { pressFitPressure } from "@trialfit/mechanics";
+import { STEEL } from "../../../tables/usualMetals.ts";
 import { quantity } from "../../Quantity.ts";
-
-/** Steel hub on a steel or ductile iron snout. Source: from memory. */
-const STEEL = { elasticModulus: 206e9, poissonRatio: 0.29 };
 
 export const hubFitPressure = quantity({
   id: "hubFitPressure",
@@ -13,8 +11,7 @@ export const hubFitPressure = quantity({
   system: "flywheel",
   meaning: "Pressure with which the damper hub grips the crankshaft’s snout.",
   inputs: { delta_h: "damper.interference", D_sn: "damper.snoutDiameter", D_ho: "damper.hubOuterDiameter" },
-  method:
-    "Lamé’s thick rings: interference over the joint’s diameter, shared between hub and solid snout by their compliances, with E = 206 GPa for both.",
+  method: `Lamé’s thick rings: interference over the joint’s diameter, shared between hub and solid snout by their compliances, with E = ${STEEL.elasticModulus / 1e9} GPa for both.`,
   compute: ({ delta_h, D_sn, D_ho }) =>
     pressFitPressure({
       interference: delta_h,

@@ -1,4 +1,5 @@
 import { hotClearance } from "@trialfit/mechanics";
+import { REFERENCE_TEMPERATURE } from "../../../tables/referenceTemperature.ts";
 import { quantity } from "../../Quantity.ts";
 
 export const linerFitHot = quantity({
@@ -18,12 +19,12 @@ export const linerFitHot = quantity({
     alpha_b: "block.expansion",
     T_b: "conditions.blockTemperature",
   },
-  formula: "delta_li + D_li * (alpha_li * (T_li - 293.15) - alpha_b * (T_b - 293.15))",
+  formula: `delta_li + D_li * (alpha_li * (T_li - ${REFERENCE_TEMPERATURE}) - alpha_b * (T_b - ${REFERENCE_TEMPERATURE}))`,
   compute: ({ delta_li, D_li, alpha_li, T_li, alpha_b, T_b }) =>
     delta_li -
     hotClearance({
-      bore: { size: D_li, expansion: alpha_b, temperatureRise: T_b - 293.15 },
-      shaft: { size: D_li, expansion: alpha_li, temperatureRise: T_li - 293.15 },
+      bore: { size: D_li, expansion: alpha_b, temperatureRise: T_b - REFERENCE_TEMPERATURE },
+      shaft: { size: D_li, expansion: alpha_li, temperatureRise: T_li - REFERENCE_TEMPERATURE },
     }),
   shape: "monotone",
   valid: "one temperature for each part",

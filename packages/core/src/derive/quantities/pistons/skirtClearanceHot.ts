@@ -1,8 +1,6 @@
 import { hotClearance } from "@trialfit/mechanics";
+import { REFERENCE_TEMPERATURE } from "../../../tables/referenceTemperature.ts";
 import { quantity } from "../../Quantity.ts";
-
-/** 20 °C, at which parts are measured [K]. */
-const COLD = 293.15;
 
 export const skirtClearanceHot = quantity({
   id: "skirtClearanceHot",
@@ -21,11 +19,11 @@ export const skirtClearanceHot = quantity({
     alpha_p: "piston.expansion",
     T_s: "conditions.skirtTemperature",
   },
-  formula: "B * (1 + alpha_b * (T_b - 293.15)) - D * (1 + alpha_p * (T_s - 293.15))",
+  formula: `B * (1 + alpha_b * (T_b - ${REFERENCE_TEMPERATURE})) - D * (1 + alpha_p * (T_s - ${REFERENCE_TEMPERATURE}))`,
   compute: ({ B, alpha_b, T_b, D, alpha_p, T_s }) =>
     hotClearance({
-      bore: { size: B, expansion: alpha_b, temperatureRise: T_b - COLD },
-      shaft: { size: D, expansion: alpha_p, temperatureRise: T_s - COLD },
+      bore: { size: B, expansion: alpha_b, temperatureRise: T_b - REFERENCE_TEMPERATURE },
+      shaft: { size: D, expansion: alpha_p, temperatureRise: T_s - REFERENCE_TEMPERATURE },
     }),
   shape: "monotone",
   valid: "at the gauge point; a bore in the block’s own metal, each part at one temperature",

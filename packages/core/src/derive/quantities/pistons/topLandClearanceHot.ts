@@ -1,10 +1,7 @@
 import { hotClearance } from "@trialfit/mechanics";
+import { REFERENCE_TEMPERATURE } from "../../../tables/referenceTemperature.ts";
+import { IRON } from "../../../tables/usualMetals.ts";
 import { quantity } from "../../Quantity.ts";
-
-/** Linear expansion of cast iron, of which cylinders and their liners are made [1/K]. Source: from memory. */
-const IRON = 11.0e-6;
-/** 20 °C, at which parts are measured [K]. */
-const COLD = 293.15;
 
 export const topLandClearanceHot = quantity({
   id: "topLandClearanceHot",
@@ -22,11 +19,11 @@ export const topLandClearanceHot = quantity({
     alpha_p: "piston.expansion",
     T_tl: "conditions.topLandTemperature",
   },
-  formula: "B * (1 + 11.0e-6 * (T_w - 293.15)) - D_tl * (1 + alpha_p * (T_tl - 293.15))",
+  formula: `B * (1 + ${IRON.expansionText} * (T_w - ${REFERENCE_TEMPERATURE})) - D_tl * (1 + alpha_p * (T_tl - ${REFERENCE_TEMPERATURE}))`,
   compute: ({ B, T_w, D_tl, alpha_p, T_tl }) =>
     hotClearance({
-      bore: { size: B, expansion: IRON, temperatureRise: T_w - COLD },
-      shaft: { size: D_tl, expansion: alpha_p, temperatureRise: T_tl - COLD },
+      bore: { size: B, expansion: IRON.expansion, temperatureRise: T_w - REFERENCE_TEMPERATURE },
+      shaft: { size: D_tl, expansion: alpha_p, temperatureRise: T_tl - REFERENCE_TEMPERATURE },
     }),
   shape: "monotone",
   valid: "a cast-iron bore",

@@ -1,4 +1,5 @@
 import { throwStiffnessCarter as stiffnessOf } from "@trialfit/mechanics";
+import { STEEL } from "../../../tables/usualMetals.ts";
 import { quantity } from "../../Quantity.ts";
 import { crankThrow, throwExample, throwInputs } from "../../throwStiffness.ts";
 
@@ -12,8 +13,7 @@ export const throwStiffnessCarter = quantity({
   meaning:
     "Stiffness of one throw against twist, by Carter’s estimate. It and Ker Wilson’s lie about 15 % apart: the truth is as uncertain.",
   inputs: throwInputs,
-  method:
-    "Carter’s equivalent lengths of main journal, crankpin and webs, added as springs in a row; modulus of shear from E with a Poisson’s ratio of 0.29.",
+  method: `Carter’s equivalent lengths of main journal, crankpin and webs, added as springs in a row; modulus of shear from E with a Poisson’s ratio of ${STEEL.poissonRatio}.`,
   compute: (numbers) => stiffnessOf(crankThrow(numbers)),
   shape: "guarded",
   valid: "solid journals, webs of even section; within about 20 %",

@@ -1,4 +1,5 @@
 import { throwStiffnessKerWilson as stiffnessOf } from "@trialfit/mechanics";
+import { STEEL } from "../../../tables/usualMetals.ts";
 import { quantity } from "../../Quantity.ts";
 import { crankThrow, throwExample, throwInputs } from "../../throwStiffness.ts";
 
@@ -11,8 +12,7 @@ export const throwStiffnessKerWilson = quantity({
   system: "torsion",
   meaning: "Stiffness of one throw against twist, by Ker Wilson’s estimate.",
   inputs: throwInputs,
-  method:
-    "Ker Wilson’s equivalent lengths of main journal, crankpin and webs, added as springs in a row; modulus of shear from E with a Poisson’s ratio of 0.29.",
+  method: `Ker Wilson’s equivalent lengths of main journal, crankpin and webs, added as springs in a row; modulus of shear from E with a Poisson’s ratio of ${STEEL.poissonRatio}.`,
   compute: (numbers) => stiffnessOf(crankThrow(numbers)),
   shape: "guarded",
   valid: "solid journals, webs of even section; within about 20 %",

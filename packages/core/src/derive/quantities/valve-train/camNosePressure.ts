@@ -1,8 +1,6 @@
 import { camContactPressure } from "@trialfit/mechanics";
+import { STEEL } from "../../../tables/usualMetals.ts";
 import { quantity } from "../../Quantity.ts";
-
-/** Steel on steel. Source: from memory. */
-const STEEL = { elasticModulus: 206e9, poissonRatio: 0.29 };
 
 export const camNosePressure = quantity({
   id: "camNosePressure",

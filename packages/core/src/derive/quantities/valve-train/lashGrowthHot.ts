@@ -1,10 +1,7 @@
 import { lashGrowth } from "@trialfit/mechanics";
+import { REFERENCE_TEMPERATURE } from "../../../tables/referenceTemperature.ts";
+import { STEEL } from "../../../tables/usualMetals.ts";
 import { quantity } from "../../Quantity.ts";
-
-/** Linear expansion of steel [1/K]. Source: from memory. */
-const STEEL = 12.0e-6;
-/** 20 °C, at which lash is set cold [K]. */
-const COLD = 293.15;
 
 export const lashGrowthHot = quantity({
   id: "lashGrowthHot",
@@ -25,14 +22,13 @@ export const lashGrowthHot = quantity({
     T_pr: "conditions.pushrodTemperature",
     R_r: "valveDrive.rockerRatio",
   },
-  formula:
-    "(alpha_h * H_r * (T_h - 293.15) + alpha_b * (l_pr - H_r) * (T_b - 293.15) - 12.0e-6 * l_pr * (T_pr - 293.15)) * R_r",
+  formula: `(alpha_h * H_r * (T_h - ${REFERENCE_TEMPERATURE}) + alpha_b * (l_pr - H_r) * (T_b - ${REFERENCE_TEMPERATURE}) - ${STEEL.expansionText} * l_pr * (T_pr - ${REFERENCE_TEMPERATURE})) * R_r`,
   compute: ({ alpha_h, H_r, T_h, alpha_b, l_pr, T_b, T_pr, R_r }) =>
     lashGrowth({
-      head: { size: H_r, expansion: alpha_h, temperatureRise: T_h - COLD },
-      pushrod: { size: l_pr, expansion: STEEL, temperatureRise: T_pr - COLD },
+      head: { size: H_r, expansion: alpha_h, temperatureRise: T_h - REFERENCE_TEMPERATURE },
+      pushrod: { size: l_pr, expansion: STEEL.expansion, temperatureRise: T_pr - REFERENCE_TEMPERATURE },
       blockExpansion: alpha_b,
-      blockTemperatureRise: T_b - COLD,
+      blockTemperatureRise: T_b - REFERENCE_TEMPERATURE,
       rockerRatio: R_r,
     }),
   shape: "monotone",

@@ -1,8 +1,6 @@
 import { pushrodBucklingLoad, pushrodReserve as reserveOf } from "@trialfit/mechanics";
+import { STEEL } from "../../../tables/usualMetals.ts";
 import { quantity } from "../../Quantity.ts";
-
-/** Young's modulus of steel [Pa]. Source: from memory. */
-const STEEL = 206e9;
 
 export const pushrodReserve = quantity({
   id: "pushrodReserve",
@@ -30,7 +28,7 @@ export const pushrodReserve = quantity({
         outerDiameter: d_pr,
         wall: t_pr,
         length: l_pr,
-        elasticModulus: STEEL,
+        elasticModulus: STEEL.elasticModulus,
         yieldStrength: R_pr,
       }).load,
       openForce: F_o,

@@ -1,6 +1,5 @@
-import { type CrankForces, crankForces, pressureAt } from "@trialfit/mechanics";
+import { pressureAt, type RunningCylinder } from "@trialfit/mechanics";
 import {
-  type PressureTraceNumbers,
   pressureTrace,
   pressureTraceExample,
   pressureTraceInputs,
@@ -25,13 +24,13 @@ export const cycleForceExample = {
 /** How the forces come about, for the methods of the quantities that read them. */
 export const cycleForceMethod = `${pressureTraceMethod} To the gas force comes the inertia of piston and rod at the power speed.`;
 
-/** Forces of one cylinder by crank angle at the power speed. */
-export function cycleForces(
-  numbers: PressureTraceNumbers & { readonly m_rec: number; readonly m_b: number; readonly p_a: number },
-): (angle: number) => CrankForces {
+export type CycleNumbers = Readonly<Record<keyof typeof cycleForceInputs, number>>;
+
+/** One cylinder at the power speed, as mechanics takes it. */
+export function runningCylinder(numbers: CycleNumbers): RunningCylinder {
   const trace = pressureTrace(numbers);
   const { r, l, e, B, n_P, m_rec, m_b, p_a } = numbers;
-  return crankForces({
+  return {
     crank: { throwRadius: r, rodLength: l, pinLineOffset: e },
     bore: B,
     pressureAt: (angle) => pressureAt(trace, angle),
@@ -39,5 +38,5 @@ export function cycleForces(
     reciprocatingMass: m_rec,
     rotatingRodMass: m_b,
     angularSpeed: n_P,
-  });
+  };
 }

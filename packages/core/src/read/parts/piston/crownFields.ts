@@ -1,0 +1,83 @@
+import { choice, dimension } from "../../fields.ts";
+
+/** Alloy, height, diameter and what the crown takes up. */
+export const crownFields = {
+  alloy: choice({
+    label: "Alloy",
+    help: "Designation of the piston's aluminium alloy.",
+    options: {
+      "2618": "forged, little silicon: tough, grows more",
+      "4032": "forged, about 12 % silicon: grows less",
+      hypereutectic: "cast, more than 12 % silicon",
+      eutectic: "cast, about 12 % silicon",
+    },
+  }),
+  compressionHeight: dimension({
+    label: "Compression height",
+    symbol: "h_c",
+    unit: "mm",
+    per: "cylinder",
+    measureBy: "trial-assembly",
+    range: ["10 mm", "150 mm"],
+    tolerance: "0.04",
+    help: "From the pin axis to the flat of the crown; not to the top of a dome, nor to the bottom of a dish.",
+  }),
+  originalCompressionHeight: dimension({
+    label: "Original compression height",
+    symbol: "h_c1",
+    unit: "mm",
+    range: ["10 mm", "150 mm"],
+    help: "Compression height of the piston that the engine was made with.",
+  }),
+  diameter: dimension({
+    label: "Piston diameter",
+    symbol: "D",
+    unit: "mm",
+    per: "cylinder",
+    measureBy: "trial-assembly",
+    range: ["20 mm", "250 mm"],
+    tolerance: "0.005",
+    help: "At the maker's gauge height, square to the pin, at 20 °C, coating as stated on the sheet.",
+  }),
+  crownVolume: dimension({
+    label: "Crown volume",
+    symbol: "V_p",
+    unit: "cm3",
+    per: "cylinder",
+    measureBy: "trial-assembly",
+    range: ["-150 cm3", "150 cm3"],
+    tolerance: "0.5",
+    signs: { dish: 1, dome: -1 },
+    help: "Volume by which the crown adds to the clearance volume (dish) or takes from it (dome), valve pockets included unless they are given apart; measured from the flat to which the compression height goes. A burette reading taken in the cylinder also holds the top land and the deck gap: take them off.",
+  }),
+  valvePocketVolume: dimension({
+    label: "Valve pocket volume",
+    symbol: "V_vp",
+    unit: "cm3",
+    per: "cylinder",
+    measureBy: "trial-assembly",
+    range: ["0 cm3", "40 cm3"],
+    tolerance: "0.2",
+    help: "Valve pockets of one piston, only when the crown volume does not already hold them.",
+    assumed: {
+      value: "0 cm3 ± 0",
+      because: "no pockets are given apart: they are taken as part of the crown volume",
+    },
+  }),
+  fillVolume: dimension({
+    label: "Filled volume",
+    symbol: "V_f",
+    unit: "cm3",
+    range: ["0.5 cm3", "800 cm3"],
+    tolerance: "0.3",
+    help: "Liquid that fills the cylinder up to a plate on the deck, with the piston lowered and the gap above the top ring sealed with grease.",
+  }),
+  fillDepth: dimension({
+    label: "Depth at the fill test",
+    symbol: "x_f",
+    unit: "mm",
+    range: ["0 mm", "60 mm"],
+    tolerance: "0.02",
+    help: "Depth of the crown’s flat below the deck during the fill test; at least the height of a dome.",
+  }),
+};

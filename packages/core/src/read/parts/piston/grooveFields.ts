@@ -1,0 +1,71 @@
+import { dimension } from "../../fields.ts";
+
+/** Lands and ring grooves, from the crown down. */
+export const grooveFields = {
+  topLandHeight: dimension({
+    label: "Top land height",
+    symbol: "h_1",
+    unit: "mm",
+    range: ["0.5 mm", "40 mm"],
+    tolerance: "0.05",
+    help: "From the flat of the crown to the upper face of the top ring groove.",
+  }),
+  topLandDiameter: dimension({
+    label: "Top land diameter",
+    symbol: "D_tl",
+    unit: "mm",
+    per: "cylinder",
+    range: ["20 mm", "250 mm"],
+    tolerance: "0.03",
+    help: "Diameter of the piston above the top ring.",
+  }),
+  topGrooveHeight: dimension({
+    label: "Top groove height",
+    symbol: "g_1",
+    unit: "mm",
+    per: "cylinder",
+    range: ["0.4 mm", "6 mm"],
+    tolerance: "0.01",
+    help: "Axial height of the top ring groove.",
+  }),
+  topGrooveRootDiameter: dimension({
+    label: "Top groove root diameter",
+    symbol: "D_g1",
+    unit: "mm",
+    range: ["15 mm", "240 mm"],
+    tolerance: "0.05",
+    help: "Diameter at the bottom of the top ring groove.",
+  }),
+  secondLandHeight: dimension({
+    label: "Second land height",
+    symbol: "h_2",
+    unit: "mm",
+    range: ["0.5 mm", "30 mm"],
+    tolerance: "0.05",
+    help: "Between the top and the second ring groove.",
+  }),
+  secondGrooveHeight: dimension({
+    label: "Second groove height",
+    symbol: "g_2",
+    unit: "mm",
+    range: ["0.4 mm", "6 mm"],
+    tolerance: "0.01",
+    help: "Axial height of the second ring groove.",
+  }),
+  thirdLandHeight: dimension({
+    label: "Third land height",
+    symbol: "h_3",
+    unit: "mm",
+    range: ["0.5 mm", "30 mm"],
+    tolerance: "0.05",
+    help: "Between the second ring groove and the oil ring groove.",
+  }),
+  oilGrooveHeight: dimension({
+    label: "Oil ring groove height",
+    symbol: "g_3",
+    unit: "mm",
+    range: ["0.8 mm", "12 mm"],
+    tolerance: "0.02",
+    help: "Axial height of the oil ring groove.",
+  }),
+};
