@@ -50,6 +50,7 @@ export * from "./charge/meanEffectivePressure.ts";
 export * from "./charge/power.ts";
 export * from "./check/requireAll.ts";
 export * from "./clearance/counterweightToCase.ts";
+export * from "./clearance/neighbourRodGap.ts";
 export * from "./clearance/notch.ts";
 export * from "./clearance/pistonToCounterweight.ts";
 export * from "./clearance/pistonToPiston.ts";

@@ -13,7 +13,7 @@ export interface PulledEye {
   readonly pressure: RingPressure;
   /** where the eye runs into stiff metal, from the middle of the loaded half [rad], pi/2 to pi */
   readonly heldAngle: number;
-  /** last section to look at, from the same middle [rad], above 0 up to the held angle */
+  /** last section to look at, from the same middle [rad], 0 for the middle alone up to the held angle */
   readonly lastAngle: number;
 }
 
@@ -32,7 +32,7 @@ export function eyeBendingStress(eye: PulledEye): SideStresses {
   const { innerRadius, depth } = section;
   requireAll(positive, { force, innerRadius, depth });
   requireAll({ atLeast: Math.PI / 2, atMost: Math.PI }, { heldAngle });
-  requireAll({ above: 0, atMost: heldAngle }, { lastAngle });
+  requireAll({ atLeast: 0, atMost: heldAngle }, { lastAngle });
   const load = heldRing({ force, radius: innerRadius + depth / 2, pressure, heldAngle });
   let greatest: SideStresses = { inner: Number.NEGATIVE_INFINITY, outer: Number.NEGATIVE_INFINITY };
   for (let i = 0; i <= SECTIONS; i++) {

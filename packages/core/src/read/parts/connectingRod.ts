@@ -1,3 +1,5 @@
+import { rodAlloys } from "../../tables/alloys.ts";
+import { strengthByAlloy } from "../../tables/strengthByAlloy.ts";
 import { threadShearField } from "../fastener/threadShearField.ts";
 import { choice, dimension } from "../fields.ts";
 import { expansionField, modulusField } from "../materialFields.ts";
@@ -41,6 +43,29 @@ export const connectingRod = part(
         steel: "forged or machined steel",
         titanium: "titanium alloy",
         aluminium: "aluminium alloy",
+      },
+    }),
+    alloy: choice({
+      label: "Rod alloy",
+      help: "Alloy and treatment of the rod: its strength, cold and hot, follows from it.",
+      options: {
+        "forged-steel":
+          "forged carbon or micro-alloyed steel, cooled in air; most rods whose cap is broken off",
+        "quenched-steel": "low-alloy steel, quenched and tempered",
+        "powder-steel": "powder-metal steel, forged to density",
+        "ductile-iron": "cast ductile iron",
+        "titanium-6al-4v": "titanium alloy of 6 % aluminium and 4 % vanadium",
+        "7075": "wrought aluminium alloy 7075",
+        "2618": "wrought aluminium alloy 2618",
+      },
+      assumed: {
+        byChoice: "connectingRod.material",
+        values: {
+          titanium: {
+            value: "titanium-6al-4v",
+            because: "titanium rods are of the alloy with 6 % aluminium and 4 % vanadium (common practice)",
+          },
+        },
       },
     }),
     bigEndBore: dimension({
@@ -181,6 +206,44 @@ export const connectingRod = part(
       tolerance: "2",
       help: "Mass below the cap joint, bolts included.",
     }),
+    capDepth: dimension({
+      label: "Cap depth",
+      symbol: "h_cap",
+      unit: "mm",
+      range: ["2 mm", "60 mm"],
+      tolerance: "0.3",
+      help: "Depth of the cap at its middle, from the housing bore out to its back, ribs included.",
+    }),
+    capWidth: dimension({
+      label: "Cap width",
+      symbol: "b_cap",
+      unit: "mm",
+      range: ["4 mm", "100 mm"],
+      tolerance: "0.3",
+      help: "Width of the cap at its middle along the crankshaft; of a ribbed cap the width of a plain one that would be as stiff.",
+    }),
+    capHeldAngle: dimension({
+      label: "Angle that the cap is held at",
+      symbol: "phi_b",
+      unit: "deg",
+      range: ["90 deg", "180 deg"],
+      help: "From the middle of the cap, seen from the big-end centre, to where the ring of the big end runs into the shoulder of the beam.",
+      assumed: {
+        value: "130 deg ± 10",
+        because: "the ring is held some 40° above the joint (Kolchin & Demidov, from memory)",
+      },
+    }),
+    smallEndHeldAngle: dimension({
+      label: "Angle that the small end is held at",
+      symbol: "phi_s",
+      unit: "deg",
+      range: ["90 deg", "180 deg"],
+      help: "From the top of the small end, seen from its centre, to where the eye runs into the beam.",
+      assumed: {
+        value: "115 deg ± 15",
+        because: "eyes run into the beam 100 to 130° from their top (Kolchin & Demidov, from memory)",
+      },
+    }),
     beamArea: dimension({
       label: "Least beam section",
       symbol: "A_r",
@@ -218,7 +281,8 @@ export const connectingRod = part(
       unit: "MPa",
       range: ["150 MPa", "2200 MPa"],
       tolerance: "5 %",
-      help: "Yield strength of the rod’s material.",
+      help: "Yield strength of the rod’s material at 20 °C.",
+      assumed: strengthByAlloy("connectingRod.alloy", "yield", rodAlloys),
     }),
     fatigueStrength: dimension({
       label: "Rod fatigue strength",
@@ -226,7 +290,7 @@ export const connectingRod = part(
       unit: "MPa",
       range: ["40 MPa", "900 MPa"],
       tolerance: "10 %",
-      help: "Stress amplitude that the rod’s surface stands for ever, or for the life that is wanted.",
+      help: "Stress amplitude at 20 °C that the rod’s surface stands for ever, or for the life that is wanted.",
     }),
     smallEndOuterDiameter: dimension({
       label: "Small-end outer diameter",

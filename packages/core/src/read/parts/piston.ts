@@ -1,3 +1,5 @@
+import { pistonAlloys } from "../../tables/alloys.ts";
+import { strengthByAlloy } from "../../tables/strengthByAlloy.ts";
 import { choice, dimension } from "../fields.ts";
 import { expansionField, modulusField } from "../materialFields.ts";
 import { part } from "../part.ts";
@@ -313,6 +315,24 @@ export const piston = part(
       range: ["5 mm", "120 mm"],
       tolerance: "0.5",
       help: "From the piston’s middle, across the crankshaft, to the inside of the skirt at its lower end.",
+    }),
+    yieldStrength: dimension({
+      label: "Piston yield strength",
+      symbol: "R_ps",
+      unit: "MPa",
+      range: ["80 MPa", "900 MPa"],
+      tolerance: "5 %",
+      help: "Yield strength of the piston’s alloy at 20 °C.",
+      assumed: strengthByAlloy("piston.alloy", "yield", pistonAlloys),
+    }),
+    fatigueStrength: dimension({
+      label: "Piston fatigue strength",
+      symbol: "sigma_wp",
+      unit: "MPa",
+      range: ["30 MPa", "500 MPa"],
+      tolerance: "10 %",
+      help: "Stress amplitude about a mean of 0 that the piston’s alloy stands at 20 °C.",
+      assumed: strengthByAlloy("piston.alloy", "fatigue", pistonAlloys),
     }),
     expansion: expansionField("piston.alloy", "p", materials),
     modulus: modulusField("piston.alloy", "p", materials),

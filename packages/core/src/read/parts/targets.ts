@@ -221,6 +221,22 @@ export const conditions = part(
       },
       "assumed",
     ),
+    crownTemperature: dimension(
+      {
+        label: "Piston crown temperature",
+        symbol: "T_cr",
+        unit: "degC",
+        range: ["60 degC", "450 degC"],
+        tolerance: "25",
+        help: "Temperature of the crown where it is bent most, at its support, at full load.",
+        assumed: {
+          value: "230 degC ± 30",
+          because:
+            "crowns run at about 200 to 260 °C at their support and hotter in the middle (from memory)",
+        },
+      },
+      "assumed",
+    ),
     pinTemperature: dimension(
       {
         label: "Piston pin temperature",
