@@ -54,6 +54,7 @@ export * from "./clearance/neighbourRodGap.ts";
 export * from "./clearance/notch.ts";
 export * from "./clearance/pistonToCounterweight.ts";
 export * from "./clearance/pistonToPiston.ts";
+export * from "./clearance/rodOffsetByStagger.ts";
 export * from "./clearance/rodToCamshaft.ts";
 export * from "./clearance/rodToCylinderBottom.ts";
 export * from "./clearance/rodToCylinderChordClearance.ts";

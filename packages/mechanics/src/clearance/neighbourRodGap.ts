@@ -46,28 +46,3 @@ export function neighbourRodGap({ positions, rodsPerPin, rodWidth, planeOffset }
   );
   return Math.min(...gaps) - rodWidth - 2 * planeOffset;
 }
-
-/**
- * How far rods that share a crankpin in pairs are made to stand off their cylinders' axes at most, when the two
- * cylinders are staggered by more or less than the rods are: half of the greatest mismatch, each rod taking its half.
- * The two rods can stand from a rod's width to the pin's length less a rod's width apart.
- * @param pair.bankStagger distance of the two cylinders' axes along the crankshaft [m], >= 0
- * @param pair.crankpinLength between the cheeks [m], at least two rods' width
- * @param pair.rodWidth [m], > 0
- * @returns offset [m], >= 0
- * @throws RangeError when a value is out of range
- *
- * Source: plane geometry.
- */
-export function rodOffsetByStagger(pair: {
-  bankStagger: number;
-  crankpinLength: number;
-  rodWidth: number;
-}): number {
-  const { bankStagger, crankpinLength, rodWidth } = pair;
-  requireAll(notNegative, { bankStagger });
-  requireAll(positive, { rodWidth });
-  requireAll({ atLeast: 2 * rodWidth }, { crankpinLength });
-  const [nearest, farthest] = [rodWidth, crankpinLength - rodWidth];
-  return Math.max(Math.abs(bankStagger - nearest), Math.abs(bankStagger - farthest)) / 2;
-}

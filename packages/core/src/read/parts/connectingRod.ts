@@ -108,6 +108,19 @@ export const connectingRod = part(
         because: "rods stand up to about 1 mm off the cylinder's middle (common practice)",
       },
     }),
+    beamOffset: dimension({
+      label: "Offset of the small end",
+      symbol: "z_b",
+      unit: "mm",
+      range: ["-15 mm", "15 mm"],
+      tolerance: "0.1",
+      signs: { "away from the other rod": 1, "towards the other rod": -1 },
+      help: "Distance along the crankshaft between the middle planes of big end and small end, of rods that share a crankpin.",
+      assumed: {
+        value: "0 mm ± 0",
+        because: "both ends of a rod lie in one plane when nothing else is said (common practice)",
+      },
+    }),
     bigEndOutline: table({
       label: "Outline of the big end",
       least: 3,
