@@ -104,3 +104,14 @@ row("PR-03", (r) => {
   const perDiameter = m.bearingPressure({ force, diameter: 1, length: r.input("small_end_length") });
   r.agrees("pin_diameter", perDiameter / r.input("bearing_pressure"));
 });
+
+row("PR-04", (r) => {
+  const head = { pressure: r.input("peak_pressure"), radius: r.input("bore") / 2 };
+  r.agrees("head_thickness", m.heldPlateThickness({ ...head, stress: r.input("head_stress") }));
+  const perThickness = m.ringBendingStress({
+    pressure: r.input("ring_wall_pressure"),
+    bore: r.input("bore"),
+    radialThickness: 1,
+  });
+  r.agrees("ring_radial_thickness", Math.sqrt(perThickness / r.input("ring_stress")));
+});

@@ -1,7 +1,7 @@
 import { pistonToCounterweight } from "@trialfit/mechanics";
 import { quantity } from "../Quantity.ts";
 
-/** A lower edge of the piston that passes over the counterweights. */
+/** A lower edge of the piston, or of what hangs in it, that passes over the counterweights. */
 interface PistonEdge {
   readonly words: string;
   /** Name in the computation → field path: how low it lies, and from where to where across. */
@@ -31,6 +31,13 @@ export const skirtEdge: PistonEdge = {
     gapHalfWidth: x_s!,
   }),
   given: { h_s: "27 mm", D: "86.41 mm", x_s: "40 mm" },
+};
+
+export const smallEndEdge: PistonEdge = {
+  words: "the eye of the small end",
+  inputs: { D_so: "connectingRod.smallEndOuterDiameter" },
+  edge: ({ D_so }) => ({ lowestPointDepth: D_so! / 2, lowestHalfWidth: 0 }),
+  given: { D_so: "33 mm" },
 };
 
 interface Kind {

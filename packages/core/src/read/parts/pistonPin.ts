@@ -58,6 +58,18 @@ export const pistonPin = part(
         "chromium-nitride": "chromium nitride",
       },
     }),
+    steel: choice({
+      label: "Pin steel",
+      help: "Kind of steel of the pin: what is left of its strength when it is hot follows from it.",
+      options: {
+        "case-hardened": "case-hardened steel",
+        "hot-work": "hot-work tool steel of 5 % chromium",
+      },
+      assumed: {
+        value: "case-hardened",
+        because: "piston pins are of case-hardened steel when nothing else is said (common practice)",
+      },
+    }),
     allowableStress: dimension({
       label: "Allowable stress",
       symbol: "R_pin",
