@@ -68,6 +68,17 @@ export const conditions = part(
       help: "Temperature of the piston skirt at the gauge point at full load.",
       usual: ["120 degC ± 20", "skirts run at about 100 to 140 °C at full load (from memory)"],
     }),
+    crownTemperature: temperatureField({
+      label: "Piston crown temperature",
+      symbol: "T_cr",
+      help: "Temperature of the crown where it is bent most, at its support, at full load.",
+      usual: [
+        "230 degC ± 30",
+        "crowns run at about 200 to 260 °C at their support and hotter in the middle (from memory)",
+      ],
+      range: ["60 degC", "450 degC"],
+      tolerance: "25",
+    }),
     pinTemperature: temperatureField({
       label: "Piston pin temperature",
       symbol: "T_pin",

@@ -1,3 +1,5 @@
+import { rodAlloys } from "../../../tables/alloys.ts";
+import { strengthByAlloy } from "../../../tables/strengthByAlloy.ts";
 import { dimension } from "../../fields.ts";
 
 /** Beam, strength and the small end’s eye. */
@@ -39,7 +41,8 @@ export const beamFields = {
     unit: "MPa",
     range: ["150 MPa", "2200 MPa"],
     tolerance: "5 %",
-    help: "Yield strength of the rod’s material.",
+    help: "Yield strength of the rod’s material at 20 °C.",
+    assumed: strengthByAlloy("connectingRod.alloy", "yield", rodAlloys),
   }),
   fatigueStrength: dimension({
     label: "Rod fatigue strength",
@@ -47,7 +50,7 @@ export const beamFields = {
     unit: "MPa",
     range: ["40 MPa", "900 MPa"],
     tolerance: "10 %",
-    help: "Stress amplitude that the rod’s surface stands for ever, or for the life that is wanted.",
+    help: "Stress amplitude at 20 °C that the rod’s surface stands for ever, or for the life that is wanted.",
   }),
   smallEndOuterDiameter: dimension({
     label: "Small-end outer diameter",

@@ -28,6 +28,29 @@ export const bigEndFields = {
       aluminium: "aluminium alloy",
     },
   }),
+  alloy: choice({
+    label: "Rod alloy",
+    help: "Alloy and treatment of the rod: its strength, cold and hot, follows from it.",
+    options: {
+      "forged-steel":
+        "forged carbon or micro-alloyed steel, cooled in air; most rods whose cap is broken off",
+      "quenched-steel": "low-alloy steel, quenched and tempered",
+      "powder-steel": "powder-metal steel, forged to density",
+      "ductile-iron": "cast ductile iron",
+      "titanium-6al-4v": "titanium alloy of 6 % aluminium and 4 % vanadium",
+      "7075": "wrought aluminium alloy 7075",
+      "2618": "wrought aluminium alloy 2618",
+    },
+    assumed: {
+      byChoice: "connectingRod.material",
+      values: {
+        titanium: {
+          value: "titanium-6al-4v",
+          because: "titanium rods are of the alloy with 6 % aluminium and 4 % vanadium (common practice)",
+        },
+      },
+    },
+  }),
   bigEndBore: dimension({
     label: "Big-end housing bore",
     symbol: "D_Hr",
@@ -66,6 +89,19 @@ export const bigEndFields = {
     assumed: {
       value: "0.5 mm ± 0.5",
       because: "rods stand up to about 1 mm off the cylinder's middle (common practice)",
+    },
+  }),
+  beamOffset: dimension({
+    label: "Offset of the small end",
+    symbol: "z_b",
+    unit: "mm",
+    range: ["-15 mm", "15 mm"],
+    tolerance: "0.1",
+    signs: { "away from the other rod": 1, "towards the other rod": -1 },
+    help: "Distance along the crankshaft between the middle planes of big end and small end, of rods that share a crankpin.",
+    assumed: {
+      value: "0 mm ± 0",
+      because: "both ends of a rod lie in one plane when nothing else is said (common practice)",
     },
   }),
 };

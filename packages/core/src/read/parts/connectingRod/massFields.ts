@@ -49,4 +49,42 @@ export const massFields = {
     tolerance: "2",
     help: "Mass below the cap joint, bolts included.",
   }),
+  capDepth: dimension({
+    label: "Cap depth",
+    symbol: "h_cap",
+    unit: "mm",
+    range: ["2 mm", "60 mm"],
+    tolerance: "0.3",
+    help: "Depth of the cap at its middle, from the housing bore out to its back, ribs included.",
+  }),
+  capWidth: dimension({
+    label: "Cap width",
+    symbol: "b_cap",
+    unit: "mm",
+    range: ["4 mm", "100 mm"],
+    tolerance: "0.3",
+    help: "Width of the cap at its middle along the crankshaft; of a ribbed cap the width of a plain one that would be as stiff.",
+  }),
+  capHeldAngle: dimension({
+    label: "Angle that the cap is held at",
+    symbol: "phi_b",
+    unit: "deg",
+    range: ["90 deg", "180 deg"],
+    help: "From the middle of the cap, seen from the big-end centre, to where the ring of the big end runs into the shoulder of the beam.",
+    assumed: {
+      value: "130 deg ± 10",
+      because: "the ring is held some 40° above the joint (Kolchin & Demidov, from memory)",
+    },
+  }),
+  smallEndHeldAngle: dimension({
+    label: "Angle that the small end is held at",
+    symbol: "phi_s",
+    unit: "deg",
+    range: ["90 deg", "180 deg"],
+    help: "From the top of the small end, seen from its centre, to where the eye runs into the beam.",
+    assumed: {
+      value: "115 deg ± 15",
+      because: "eyes run into the beam 100 to 130° from their top (Kolchin & Demidov, from memory)",
+    },
+  }),
 };
