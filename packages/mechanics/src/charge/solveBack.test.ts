@@ -22,11 +22,13 @@ import {
   airDensity,
   brakeMeanEffectivePressure,
   manifoldPressureNeeded,
+  meanEffectivePressureFromTorque,
   powerFromMeanEffectivePressure,
   speedOfSound,
   sweptPerSecond,
 } from "./meanEffectivePressure.ts";
 import { crankPowerFromWheel, torqueFromPower, wheelPowerFromCrank } from "./power.ts";
+import { greatestPower, greatestTorque, torqueOnCurve } from "./torqueCurve.ts";
 
 const power = [50e3, 600e3] as const;
 const consumption = [220 / 3.6e9, 400 / 3.6e9] as const;
@@ -180,3 +182,32 @@ solvesBack(speedOfSound, { temperature: goesAs(0.5, 250, 400) }, (input) => spee
 solvesBack(crankPowerFromWheel, { wheelPower: goesAs(1, ...power), drivelineLoss: rises(0.05, 0.25) });
 solvesBack(wheelPowerFromCrank, { crankPower: goesAs(1, ...power), drivelineLoss: falls(0.05, 0.25) });
 solvesBack(torqueFromPower, { power: goesAs(1, ...power), angularSpeed: goesAs(-1, 2000 * rpm, 9000 * rpm) });
+solvesBack(meanEffectivePressureFromTorque, {
+  torque: goesAs(1, 50, 900),
+  displacement: goesAs(-1, 1000 * cm3, 6000 * cm3),
+  revolutionsPerCycle: goesAs(1, 1, 2),
+});
+const curveUpTo = (lastSpeed: number, lastTorque: number) => [
+  { angularSpeed: 3000 * rpm, torque: 300 },
+  { angularSpeed: lastSpeed, torque: lastTorque },
+];
+solvesBack(
+  torqueOnCurve,
+  {
+    angularSpeed: rises(3200 * rpm, 5000 * rpm),
+    lastSpeed: falls(5500 * rpm, 8000 * rpm),
+    lastTorque: rises(400, 700),
+  },
+  ({ angularSpeed, lastSpeed, lastTorque }) =>
+    torqueOnCurve({ curve: curveUpTo(lastSpeed, lastTorque), angularSpeed }),
+);
+solvesBack(
+  greatestTorque,
+  { lastTorque: goesAs(1, 400, 700) },
+  ({ lastTorque }) => greatestTorque(curveUpTo(6000 * rpm, lastTorque)).torque,
+);
+solvesBack(
+  greatestPower,
+  { lastSpeed: goesAs(1, 4000 * rpm, 8000 * rpm), lastTorque: goesAs(1, 310, 700) },
+  ({ lastSpeed, lastTorque }) => greatestPower(curveUpTo(lastSpeed, lastTorque)).power,
+);

@@ -1,9 +1,11 @@
 import { falls, notSolved, rises, solvesBack } from "../check/solvesBack.test-support.ts";
 import { centredCrank, deg, mm } from "../check/support.test-support.ts";
 import { counterweightToCase } from "./counterweightToCase.ts";
+import { neighbourRodGap } from "./neighbourRodGap.ts";
 import { notchRadialDepth, notchWall, notchWidthNeeded, oilRingAboveNotch } from "./notch.ts";
 import { pistonToCounterweight } from "./pistonToCounterweight.ts";
 import { pistonToPiston } from "./pistonToPiston.ts";
+import { rodOffsetByStagger } from "./rodOffsetByStagger.ts";
 import { boreHalfChord } from "./rodToCylinderChordClearance.ts";
 import { sideFaceDistance } from "./rodToCylinderObstacle.ts";
 import { screeningDisc } from "./rodToCylinderScreeningDisc.ts";
@@ -112,3 +114,24 @@ solvesBack(
   (v) => pistonToPiston({ crank: centredCrank, bankStagger: 0, ...v }).clearance,
   2,
 );
+solvesBack(
+  neighbourRodGap,
+  {
+    pitch: rises(80 * mm, 120 * mm),
+    rodWidth: falls(18 * mm, 30 * mm),
+    planeOffset: falls(0, 2 * mm),
+  },
+  ({ pitch, ...rods }) =>
+    neighbourRodGap({ positions: [0, pitch, 2.5 * pitch, 3.5 * pitch], rodsPerPin: 1, ...rods }),
+);
+// With more stagger than the rods can take up, so that the rods stand furthest off when closest together.
+solvesBack(rodOffsetByStagger, {
+  bankStagger: rises(50 * mm, 60 * mm),
+  crankpinLength: notSolved(
+    46 * mm,
+    48 * mm,
+    "the nearest rods rule, and they touch whatever the pin's length",
+  ),
+  rodWidth: falls(20 * mm, 22 * mm),
+  beamOffset: falls(-2 * mm, 2 * mm),
+});

@@ -5,15 +5,20 @@ import { bigEndJointLoad, jointLoadPerBolt } from "./bigEndJointLoad.ts";
 import { crankForces } from "./crankForces.ts";
 import { crankpinLoad, crankTorque } from "./crankpinLoad.ts";
 import { crankpinLoadCycle, sizeOverCycle } from "./crankpinLoadCycle.ts";
+import { curvedBeamStress } from "./curvedBeamStress.ts";
+import { eyeBendingStress } from "./eyeBendingStress.ts";
 import { eyeStress } from "./eyeStress.ts";
 import { fatigueReserve } from "./fatigueReserve.ts";
 import { gasForce } from "./gasForce.ts";
+import { heldRing } from "./heldRing.ts";
 import { inertiaForceAtTopDeadCentre } from "./inertiaForceAtTopDeadCentre.ts";
 import { reciprocatingMass } from "./reciprocatingMass.ts";
 import { jointReserve, residualClamp } from "./residualClamp.ts";
 import { rodAxialForce } from "./rodAxialForce.ts";
 import { columnBucklingLoad, rodBucklingLoad } from "./rodBucklingLoad.ts";
 import { sideThrust } from "./sideThrust.ts";
+import { soderbergReserve } from "./soderbergReserve.ts";
+import { strengthAt } from "./strengthAt.ts";
 import { twoMassRod } from "./twoMassRod.ts";
 
 const throwRadius = [40 * mm, 52 * mm] as const;
@@ -200,4 +205,53 @@ solvesBack(
     sizeOverCycle(crankpinLoadCycle(cylinderOf({ ...v, pressure: bar, casePressure: bar, bore: 86 * mm })))
       .mean,
   4,
+);
+const section = {
+  innerRadius: [22 * mm, 30 * mm],
+  depth: [6 * mm, 12 * mm],
+  width: [16 * mm, 26 * mm],
+} as const;
+solvesBack(
+  curvedBeamStress,
+  {
+    innerRadius: falls(...section.innerRadius),
+    depth: falls(...section.depth),
+    width: goesAs(-1, ...section.width),
+    tension: rises(2 * kN, 20 * kN),
+    moment: rises(20, 120),
+  },
+  ({ tension, moment, ...sizes }) => curvedBeamStress(sizes, { tension, moment }).inner,
+);
+solvesBack(
+  eyeBendingStress,
+  {
+    force: goesAs(1, 10 * kN, 60 * kN),
+    innerRadius: rises(...section.innerRadius),
+    depth: falls(...section.depth),
+    width: goesAs(-1, ...section.width),
+    heldAngle: notSolved(100 * deg, 170 * deg, "the stress of the middle hardly goes with it, and turns"),
+  },
+  ({ force, heldAngle, ...sizes }) =>
+    eyeBendingStress({ force, section: sizes, pressure: "cosine", heldAngle, lastAngle: 0 }).outer,
+);
+solvesBack(
+  heldRing,
+  {
+    force: goesAs(1, 10 * kN, 60 * kN),
+    radius: goesAs(1, 22 * mm, 40 * mm),
+    heldAngle: notSolved(100 * deg, 170 * deg, "the moment at the middle hardly goes with it, and turns"),
+  },
+  ({ heldAngle, ...ring }) => -heldRing({ ...ring, pressure: "cosine", heldAngle })(0).moment,
+);
+solvesBack(soderbergReserve, {
+  amplitude: falls(50 * MPa, 200 * MPa),
+  mean: falls(20 * MPa, 300 * MPa),
+  fatigueStrength: rises(150 * MPa, 500 * MPa),
+  yieldStrength: rises(500 * MPa, 1200 * MPa),
+});
+solvesBack(
+  strengthAt,
+  { cold: rises(380 * MPa, 500 * MPa), hot: rises(80 * MPa, 200 * MPa), temperature: falls(330, 520) },
+  ({ cold, hot, temperature }) =>
+    strengthAt({ temperatures: [300, 550], strengths: [cold, hot] }, temperature),
 );

@@ -1,4 +1,5 @@
 import { test } from "@fast-check/vitest";
+import { goesAs, solvesBack } from "../check/solvesBack.test-support.ts";
 import {
   bar,
   between,
@@ -28,4 +29,15 @@ test("boundary", () => {
   refuses(() => heldPlateThickness({ ...crown, stress: -1 }), "stress");
   refusesNonFinite(heldPlateStress, crown);
   refusesNonFinite(heldPlateThickness, { pressure: 158 * bar, radius: 22 * mm, stress: 100 * MPa });
+});
+
+solvesBack(heldPlateStress, {
+  pressure: goesAs(1, 6 * MPa, 20 * MPa),
+  radius: goesAs(2, 15 * mm, 40 * mm),
+  thickness: goesAs(-2, 4 * mm, 14 * mm),
+});
+solvesBack(heldPlateThickness, {
+  pressure: goesAs(0.5, 6 * MPa, 20 * MPa),
+  radius: goesAs(1, 15 * mm, 40 * mm),
+  stress: goesAs(-0.5, 40 * MPa, 150 * MPa),
 });

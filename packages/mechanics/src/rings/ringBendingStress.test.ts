@@ -1,4 +1,5 @@
 import { test } from "@fast-check/vitest";
+import { goesAs, solvesBack } from "../check/solvesBack.test-support.ts";
 import { between, MPa, mm, near, nearly, refuses, refusesNonFinite } from "../check/support.test-support.ts";
 import { ringBendingStress } from "./ringBendingStress.ts";
 
@@ -19,4 +20,10 @@ test.prop([between(0.05, 1), between(50, 200), between(1.5, 6)])(
 test("boundary", () => {
   refuses(() => ringBendingStress({ ...ring, radialThickness: 0 }), "radialThickness");
   refusesNonFinite(ringBendingStress, ring);
+});
+
+solvesBack(ringBendingStress, {
+  pressure: goesAs(1, 0.05 * MPa, 1 * MPa),
+  bore: goesAs(2, 50 * mm, 200 * mm),
+  radialThickness: goesAs(-2, 1.5 * mm, 6 * mm),
 });
