@@ -12,5 +12,10 @@ export default defineConfig({
       { find: /^trialfit$/, replacement: at("packages/core/src/index.ts") },
     ],
   },
-  test: { include: ["**/*.test.ts"], exclude: ["**/node_modules/**", "**/dist/**"], testTimeout: 60_000 },
+  test: {
+    setupFiles: [at(".config/vitest.setup.ts")],
+    include: ["**/*.test.ts"],
+    exclude: ["**/node_modules/**", "**/dist/**"],
+    testTimeout: 60_000,
+  },
 });

@@ -1,4 +1,5 @@
 import type { Spread } from "./Derivation.ts";
+import { FEW, refineExtreme } from "./refineExtreme.ts";
 
 /** One input with a tolerance. */
 export interface Tolerance {
@@ -36,7 +37,7 @@ function climb(
   start: readonly number[],
   candidates: readonly (readonly number[])[],
   spread: number,
-): number {
+): { readonly value: number; readonly point: readonly number[] } {
   const point = [...start];
   let best = at(point);
   for (let sweep = 0; sweep < MAX_SWEEPS; sweep += 1) {
@@ -55,9 +56,9 @@ function climb(
       }
       point[index] = choice;
     }
-    if (best - before <= SETTLED * spread) return best;
+    if (best - before <= SETTLED * spread) break;
   }
-  return best;
+  return { value: best, point };
 }
 
 /** Corners of the box at which a guarded quantity is tried beside the one that the signs point to. */
@@ -77,8 +78,8 @@ function randomCorners(tolerances: readonly Tolerance[]): readonly (readonly num
  * Lowest and highest value over the box of tolerances. Every input is first moved alone, which gives the sign
  * and size of its effect; both extremes are then sought from the corner that these signs point to, by moving
  * one input at a time until nothing improves. For a quantity that is monotone in each input this is exact;
- * for one that is not, inner points are tried as well, and the search begins anew from any of some random
- * corners that lies beyond what was found.
+ * for one that is not, inner points are tried as well, the search begins anew from any of some random corners that
+ * lies beyond what was found, and where the inputs are few it goes on between the points tried.
  */
 export function searchBand(
   at: AtPoint,
@@ -105,15 +106,18 @@ export function searchBand(
       return sign * atHigh >= sign * atLow ? high : low;
     });
   const trials = guarded ? randomCorners(tolerances).map((point) => ({ point, value: at(point) })) : [];
+  const refined = guarded && tolerances.length <= FEW;
   const extreme = (sign: 1 | -1) => {
     const signed = (point: readonly number[]) => sign * at(point);
     const found = climb(signed, corner(sign), candidates, total);
     // A greatest of several things can hide behind the one that rules at the nominal values.
     const better = trials.reduce<(typeof trials)[number] | undefined>(
-      (best, trial) => (sign * trial.value > (best === undefined ? found : sign * best.value) ? trial : best),
+      (best, trial) =>
+        sign * trial.value > (best === undefined ? found.value : sign * best.value) ? trial : best,
       undefined,
     );
-    return sign * (better === undefined ? found : climb(signed, better.point, candidates, total));
+    const best = better === undefined ? found : climb(signed, better.point, candidates, total);
+    return sign * (refined ? refineExtreme(signed, best.point, tolerances) : best.value);
   };
   const [low, high] = [extreme(-1), extreme(1)];
   const spread = effects

@@ -25,7 +25,8 @@ const FIRST_GUESS = 0.4;
 
 /**
  * Cylinder pressure over two turns that does a given work: the heat is found that gives it. See
- * {@link pressureTraceForHeat}.
+ * {@link pressureTraceForHeat}. Where walls take more from earlier burning than it adds, more than one heat can give
+ * the same work; one of them is taken.
  * @param cycle the working cycle
  * @param indicatedPressure gross indicated mean effective pressure wanted [Pa], above that of the motored charge
  * @returns the trace, whose gross indicated mean effective pressure is that
