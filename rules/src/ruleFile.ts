@@ -84,11 +84,17 @@ export const weights = {
 } as const;
 export type Weight = keyof typeof weights;
 
+const confirmation = z.strictObject({
+  check: prose.describe("What to look at and how, with the number to look for where there is one."),
+  moment: prose.describe("When in the work it can be seen."),
+  failure: prose.describe("What it looks like when it is not right."),
+});
+
 const example = z.strictObject({
   name: z.string().min(3),
   given: z
     .record(z.string(), z.string())
-    .describe("Fields and quantities by name; what is left out is missing."),
+    .describe("Fields and quantities by name, `confirmed` by yes or no; what is left out is missing."),
   verdict: z.enum(["holds", "fails", "open", "unknown", "not-applicable"]),
   missing: z.array(z.string()).optional().describe("For unknown: the facts that it names."),
 });
@@ -102,6 +108,9 @@ export const ruleFile = z.strictObject({
   stages: z.array(z.enum(["choose", "machine", "trial-assembly", "final-assembly", "run"])).min(1),
   when: condition.optional().describe("When the rule is relevant. Absent: always."),
   requires: condition.describe("What must hold."),
+  confirm: confirmation
+    .optional()
+    .describe("For what a person sees and no number tells; `requires` then asks for the fact `confirmed`."),
   limits: z.record(z.string().regex(/^[a-z][A-Za-z]*$/), limit).optional(),
   otherwise: z.strictObject({
     work: z.enum(Object.keys(works) as [Work, ...Work[]]),

@@ -19,6 +19,8 @@ export const systems = {
   head: "Cylinder head and gasket",
   "valve-train": "Valves and valve train",
   charge: "Air, fuel and knock",
+  assembly: "Assembly",
+  "first-run": "First run and operating limits",
 } as const;
 
 export type System = keyof typeof systems;

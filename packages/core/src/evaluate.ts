@@ -54,6 +54,7 @@ export async function evaluate(input: unknown, options: EvaluateOptions = {}): P
     judged: settled,
     exchanges,
     stage: options.stage ?? "all",
+    rules: every.map((rule) => rule.file.id),
   });
 }
 

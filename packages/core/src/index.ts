@@ -15,6 +15,7 @@ export type { Build } from "./read/Build.ts";
 export { buildJsonSchema } from "./read/buildJsonSchema.ts";
 export { BUILD_FORMAT, parts } from "./read/buildSchema.ts";
 export { cellNumber } from "./read/cellNumber.ts";
+export { type Confirmation, confirmationEntry, confirmationPath } from "./read/confirmations.ts";
 export { describeDefault } from "./read/describeDefault.ts";
 export { describeTable } from "./read/describeTable.ts";
 export type { FieldSpec, PartSpec } from "./read/FieldSpec.ts";

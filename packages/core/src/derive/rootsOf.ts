@@ -1,5 +1,5 @@
 import type { DimensionValue } from "../read/FieldValue.ts";
-import { fields } from "../read/fieldCatalog.ts";
+import { isEntry } from "../read/fieldCatalog.ts";
 import type { Quantity } from "./Quantity.ts";
 import { routeOf, type TakenRoute } from "./routeOf.ts";
 
@@ -38,7 +38,7 @@ export class RootFinder {
   }
 
   private find(id: string): ReadonlySet<string> {
-    if (this.overridden(id) || fields.has(id.replace(/\.place$/, ""))) return new Set([id]);
+    if (this.overridden(id) || isEntry(id)) return new Set([id]);
     const { inputs, choices, tables } = this.routeOf(id);
     const paths = [inputs, choices, tables].flatMap((group) => Object.values(group));
     return new Set(paths.flatMap((path) => [...this.rootsOf(path)]));

@@ -1,4 +1,5 @@
 import type { Comparison, Condition, LimitFile, RuleFile } from "@trialfit/rules";
+import { confirmationPath } from "../read/confirmations.ts";
 import { nearestWord } from "../read/nearestWord.ts";
 import { DimensionError, parseDimension } from "../units/parseDimension.ts";
 import {
@@ -10,7 +11,7 @@ import {
   type Reference,
 } from "./CompiledRule.ts";
 import { isNumeric, negated } from "./compare.ts";
-import { factNames, factType } from "./factCatalog.ts";
+import { CONFIRMED, factNames, factType } from "./factCatalog.ts";
 import { templateNames } from "./templateNames.ts";
 
 /** A rule that cannot be used, with everything that is wrong with it. */
@@ -32,6 +33,7 @@ class Compiler {
   private readonly file: RuleFile;
   /** Unit of each limit, from the fact that it is compared with. */
   readonly limitUnits = new Map<string, string>();
+  asksToConfirm = false;
 
   constructor(file: RuleFile) {
     this.file = file;
@@ -57,7 +59,16 @@ class Compiler {
     } else if (isNumeric(operator) !== (type.kind === "number")) {
       this.problems.push(`"${comparison.fact}" is a ${type.kind}: ${comparison.operator} cannot compare it`);
     }
-    return { kind: "leaf", fact: comparison.fact, operator, value: this.reference(comparison) };
+    return { kind: "leaf", fact: this.factOf(comparison.fact), operator, value: this.reference(comparison) };
+  }
+
+  /** What a person saw is a fact of this rule alone. */
+  private factOf(name: string): string {
+    if (name !== CONFIRMED) return name;
+    if (this.file.confirm === undefined)
+      this.problems.push(`it asks for "${CONFIRMED}" but has no "confirm" that says what to look at`);
+    this.asksToConfirm = true;
+    return confirmationPath(this.file.id);
   }
 
   private reference({ fact, value }: Comparison): Reference {
@@ -132,6 +143,8 @@ export function compileRule(file: RuleFile): CompiledRule {
   const when = file.when === undefined ? undefined : compiler.condition(file.when);
   const requires = compiler.condition(file.requires);
   const limits = Object.entries(file.limits ?? {}).map(([name, limit]) => compiler.limit(name, limit));
+  if (file.confirm !== undefined && !compiler.asksToConfirm)
+    compiler.problems.push(`it has "confirm", but no condition asks for "${CONFIRMED}"`);
   const texts = [file.otherwise.do, file.because].flatMap(templateNames);
   for (const name of texts) {
     if (

@@ -1,4 +1,5 @@
 import { quantities } from "../derive/generated/quantities.ts";
+import { isConfirmationPath } from "../read/confirmations.ts";
 import { fields } from "../read/fieldCatalog.ts";
 
 /** What a rule may ask of a fact. */
@@ -11,6 +12,9 @@ export type FactType =
       readonly nominalOnly?: boolean;
     }
   | { readonly kind: "word"; readonly options: readonly string[]; readonly label: string };
+
+/** The fact by which a rule asks for what a person saw; each rule has its own. */
+export const CONFIRMED = "confirmed";
 
 /** The type of a field or quantity by its name in rules, or undefined when there is none. */
 export function factType(name: string): FactType | undefined {
@@ -29,6 +33,8 @@ export function factType(name: string): FactType | undefined {
       ? { kind: "word", options: spec.places, label: `where ${spec.label.toLowerCase()} is meant` }
       : undefined;
   }
+  if (name === CONFIRMED || isConfirmationPath(name))
+    return { kind: "word", options: ["yes", "no"], label: "Confirmed by a person" };
   const spec = fields.get(name)?.spec;
   switch (spec?.kind) {
     case "dimension":

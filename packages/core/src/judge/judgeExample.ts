@@ -1,10 +1,12 @@
 import type { RuleExample } from "@trialfit/rules";
 import { deriveAll } from "../derive/deriveAll.ts";
 import { quantities } from "../derive/generated/quantities.ts";
-import type { DimensionValue } from "../read/FieldValue.ts";
+import { confirmationPath, confirmationValue } from "../read/confirmations.ts";
+import type { DimensionValue, FieldValue } from "../read/FieldValue.ts";
 import { readBuild } from "../read/readBuild.ts";
 import { parseDimension } from "../units/parseDimension.ts";
 import type { CompiledRule } from "./CompiledRule.ts";
+import { CONFIRMED } from "./factCatalog.ts";
 import { judgeAll } from "./judgeAll.ts";
 import { lookupOf } from "./lookupOf.ts";
 import type { Verdict } from "./Verdict.ts";
@@ -47,9 +49,13 @@ export async function judgeExample(
       quantities.has(name) ? [[name, quantityValue(name, text)] as const] : [],
     ),
   );
-  const { values } = readBuild(
-    buildOf(Object.fromEntries(entries.filter(([name]) => !quantities.has(name)))),
+  const { values: fields } = readBuild(
+    buildOf(Object.fromEntries(entries.filter(([name]) => !quantities.has(name) && name !== CONFIRMED))),
   );
+  const values = new Map<string, FieldValue>(fields);
+  const seen = example.given[CONFIRMED];
+  if (seen === "yes" || seen === "no")
+    values.set(confirmationPath(rule.file.id), confirmationValue({ seen }));
   const wanted = rule.facts.filter((fact) => quantities.has(fact) && !overrides.has(fact));
   const derivations = deriveAll(values, quantities, wanted, overrides);
   const [verdict] = await judgeAll([rule], lookupOf(new Map([...values, ...overrides]), derivations));

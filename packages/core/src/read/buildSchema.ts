@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { confirmationsSchema } from "./confirmations.ts";
 import type { FieldSchema } from "./fieldSchema.ts";
 import { choice, text } from "./fields.ts";
 import type { Part } from "./part.ts";
@@ -89,4 +90,5 @@ export const buildSchema = z.strictObject({
   name: z.string().min(1).max(200),
   ...Object.fromEntries(Object.entries(topFields).map(([name, schema]) => [name, schema.optional()])),
   ...Object.fromEntries(parts.map((one) => [one.spec.key, one.schema.optional()])),
+  confirmations: confirmationsSchema.optional(),
 });

@@ -2,6 +2,7 @@ import type { z } from "zod";
 import { wayOfMakingIds } from "../tables/waysOfMaking.ts";
 import { describeSyntax } from "../units/parseDimension.ts";
 import { parts, topFields } from "./buildSchema.ts";
+import { confirmationKeys, expectedConfirmation } from "./confirmations.ts";
 import { describeCount } from "./describeCount.ts";
 import { describeTable } from "./describeTable.ts";
 import { type FieldSpec, provenances } from "./FieldSpec.ts";
@@ -53,7 +54,14 @@ function expectedDetail(spec: FieldSpec, key: string): string {
 
 function knownKeys(path: readonly PropertyKey[]): readonly string[] {
   if (path.length === 0)
-    return ["trialfit", "name", ...Object.keys(topFields), ...parts.map((part) => part.spec.key)];
+    return [
+      "trialfit",
+      "name",
+      ...Object.keys(topFields),
+      ...parts.map((part) => part.spec.key),
+      "confirmations",
+    ];
+  if (path[0] === "confirmations") return confirmationKeys;
   const part = parts.find((one) => one.spec.key === String(path[0]));
   if (path.length === 1 && part !== undefined) return Object.keys(part.fields);
   const { spec } = specAt(path);
@@ -117,6 +125,20 @@ export function describeIssue(issue: Issue, data: unknown): readonly Description
       return telling.flatMap((one) => describeIssue({ ...one, path: [...path, ...one.path] } as Issue, data));
     }
   }
+  if (path[0] === "confirmations" && path.length > 1) {
+    const badId = issue.code === "invalid_key";
+    return [
+      {
+        path,
+        key: badId,
+        field,
+        found: badId ? show(String(path[1])) : found,
+        expected: badId
+          ? "the id of a rule, such as caps-drawn-down-evenly"
+          : expectedConfirmation(String(path[2])),
+      },
+    ];
+  }
   const { spec, depth } = specAt(path);
   if (issue.code === "custom") {
     const expected = String(
@@ -150,6 +172,7 @@ export function describeIssue(issue: Issue, data: unknown): readonly Description
     ];
   }
   const top: Readonly<Record<string, string>> = {
+    confirmations: "entries by the id of the rule that asks for them",
     trialfit: 'the version of the build file format: trialfit: "1"',
     name: "a name for the build, at most 200 characters",
   };

@@ -1,4 +1,5 @@
 import { parts, topFields } from "./buildSchema.ts";
+import { isConfirmationPath } from "./confirmations.ts";
 import { type FieldSpec, fieldSpecs, type PartSpec } from "./FieldSpec.ts";
 import type { FieldSchema } from "./fieldSchema.ts";
 
@@ -28,10 +29,15 @@ export const fields: ReadonlyMap<string, Field> = new Map(
   ].map((field) => [field.path, field]),
 );
 
+/** Whether a build file itself may hold what has this path: a field, the place of one, or a confirmation. */
+export function isEntry(path: string): boolean {
+  return fields.has(path.replace(/\.place$/, "")) || isConfirmationPath(path);
+}
+
 /** A label for people: `Crankshaft: stroke`. Falls back to the path. */
 export function fieldLabel(path: string): string {
   const field = fields.get(path.replace(/\.place$/, ""));
-  if (field === undefined) return path;
+  if (field === undefined) return isConfirmationPath(path) ? "What a person confirmed" : path;
   return field.part === undefined ? field.spec.label : `${field.part.label}: ${lowerFirst(field.spec.label)}`;
 }
 

@@ -2,6 +2,7 @@ import { z } from "zod";
 import type { Build } from "./Build.ts";
 import { buildSchema } from "./buildSchema.ts";
 import { checkPlainData } from "./checkPlainData.ts";
+import { type Confirmation, confirmationPath, confirmationValue } from "./confirmations.ts";
 import { describeIssue } from "./describeIssue.ts";
 import type { FieldValue } from "./FieldValue.ts";
 import type { ReadField } from "./fieldSchema.ts";
@@ -54,7 +55,10 @@ function read(data: unknown, file: string, locate: Source["locate"]): Build {
         return { file, line: place?.line, column: place?.column, field: path.join("."), ...rest };
       }),
     );
-  return { name: result.data.name, values, file: file === "build" ? undefined : file };
+  const confirmations = new Map<string, Confirmation>(Object.entries(result.data.confirmations ?? {}));
+  for (const [rule, confirmation] of confirmations)
+    values.set(confirmationPath(rule), confirmationValue(confirmation));
+  return { name: result.data.name, values, confirmations, file: file === "build" ? undefined : file };
 }
 
 /**

@@ -1,6 +1,7 @@
-import type { Weight, Work } from "@trialfit/rules";
+import type { RuleFile, Weight, Work } from "@trialfit/rules";
 import type { PlaceVerdict } from "../judge/judgeBuild.ts";
 import type { Comparison, VerdictWord } from "../judge/Verdict.ts";
+import type { Confirmation } from "../read/confirmations.ts";
 import type { PositionKind, Provenance, Stage } from "../read/FieldSpec.ts";
 import type { ToleranceOrigin } from "../read/FieldValue.ts";
 
@@ -81,6 +82,12 @@ export interface ReportVerdict {
   /** Where dimensions were measured by position: the worst cylinder, crankpin or main bearing, and each of them. */
   readonly at?: string;
   readonly places?: readonly PlaceVerdict[];
+  /** Where a person must look, since no number tells: what, when, and what it looks like when it is not right. */
+  readonly confirm?: NonNullable<RuleFile["confirm"]>;
+  /** What the person who looked wrote down. */
+  readonly confirmed?: Confirmation;
+  /** True for `unknown` where nothing is missing but that person's word. */
+  readonly toConfirm: boolean;
   readonly standing: Readonly<Record<string, string>>;
   readonly sources: readonly { readonly id: string; readonly where?: string }[];
 }
@@ -89,11 +96,17 @@ export interface ReportSummary {
   readonly holds: number;
   readonly fails: number;
   readonly open: number;
+  /** Inputs are missing. */
   readonly unknown: number;
+  /** Nothing is missing but what a person must look at and confirm. */
+  readonly toConfirm: number;
   readonly notApplicable: number;
-  /** True when every stop rule that is or may be relevant surely holds. */
+  /**
+   * True when every stop rule that is or may be relevant surely holds. What a person must confirm counts only when
+   * a stage is named: before that, the engine need not stand there to be looked at.
+   */
   readonly sound: boolean;
-  /** Stop rules that fail, are open, or are unknown. */
+  /** Stop rules that fail, are open, or are unknown; those to be confirmed only when a stage is named. */
   readonly stops: number;
 }
 
@@ -128,4 +141,6 @@ export interface Report {
   readonly assumptions: readonly { readonly path: string; readonly text: string; readonly because: string }[];
   /** Parts that were measured one by one and would stand better in other places. */
   readonly exchanges: readonly ReportExchange[];
+  /** Confirmations of the build for which there is no rule, with the nearest id that there is. */
+  readonly strayConfirmations: readonly { readonly rule: string; readonly didYouMean?: string }[];
 }

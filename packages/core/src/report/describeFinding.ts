@@ -1,3 +1,5 @@
+import { isConfirmationPath } from "../read/confirmations.ts";
+import { confirmationLines } from "./confirmationLines.ts";
 import { describeComparison } from "./describeComparison.ts";
 import { describeOpen } from "./describeOpen.ts";
 import { describePlaces } from "./describePlaces.ts";
@@ -17,7 +19,7 @@ const TONES: Readonly<Record<ReportVerdict["verdict"], Tone>> = {
 /** What a rule compared, a line each. */
 export function requirements(verdict: ReportVerdict): readonly DocumentLine[] {
   return verdict.comparisons
-    .filter((one) => one.in === "requires")
+    .filter((one) => one.in === "requires" && !isConfirmationPath(one.fact))
     .map((one) =>
       one.alternative ? { label: "one of", ...describeComparison(one) } : describeComparison(one),
     );
@@ -60,6 +62,7 @@ export function describeFinding(verdict: ReportVerdict, detail: Detail = "full")
   const lines: DocumentLine[] = [
     { label: verdict.verdict, text: `weight: ${verdict.weight}; work: ${verdict.work}`, tone },
     ...requirements(verdict),
+    ...confirmationLines(verdict),
     ...unsettled(verdict),
   ];
   if (detail === "full") lines.push({ label: "why", text: verdict.because });

@@ -1,5 +1,6 @@
 import { notCovered } from "@trialfit/rules";
 import { fieldLabel } from "../read/fieldCatalog.ts";
+import { describeToConfirm, straySection } from "./describeConfirmations.ts";
 import { exchangeSection } from "./describeExchanges.ts";
 import { type Detail, describeFinding, describeUnknown } from "./describeFinding.ts";
 import { assumptionSection, heldSection, skippedSection } from "./describeSettled.ts";
@@ -44,6 +45,13 @@ function findingSection(
   detail: Detail,
 ): DocumentSection {
   const heading = `${findingGroups[group]} (${verdicts.length})`;
+  if (group === "confirm")
+    return {
+      heading,
+      intro:
+        "No number tells these: somebody must look, and write down under `confirmations` by the rule's name what was seen, by whom, when and how. Until then they have not passed.",
+      items: verdicts.map((one) => describeToConfirm(one, detail)),
+    };
   return group === "unknown"
     ? {
         heading,
@@ -65,12 +73,13 @@ function headline(report: Report): DocumentLine {
       text: "SOUND as far as it was checked: every stop rule that applies holds over all tolerances.",
       tone: "good",
     };
-  const count = (word: string) =>
-    report.verdicts.filter((one) => one.weight === "stop" && one.verdict === word).length;
+  const stops = report.verdicts.filter((one) => one.weight === "stop");
+  const count = (word: string) => stops.filter((one) => one.verdict === word && !one.toConfirm).length;
   const parts = [
     [count("fails"), "fail"],
     [count("open"), "open"],
     [count("unknown"), "unknown"],
+    [report.stage === "all" ? 0 : stops.filter((one) => one.toConfirm).length, "to be confirmed"],
   ].filter(([number]) => number !== 0);
   return {
     text: `NOT SOUND: of the stop rules, ${parts.map(([number, word]) => `${number} ${word}`).join(", ")}.`,
@@ -89,7 +98,7 @@ export function describeReport(report: Report, detail: Detail = "full"): ReportD
     lead: [
       headline(report),
       {
-        text: `${report.verdicts.length} rules: ${summary.holds} hold, ${summary.fails} fail, ${summary.open} open, ${summary.unknown} unknown, ${summary.notApplicable} not applicable`,
+        text: `${report.verdicts.length} rules: ${summary.holds} hold, ${summary.fails} fail, ${summary.open} open, ${summary.unknown} unknown, ${summary.toConfirm} to be confirmed, ${summary.notApplicable} not applicable`,
       },
       {
         text: `trialfit ${report.trialfit}; stage: ${report.stage}; build ${report.build.hash.slice(0, 12)}`,
@@ -100,6 +109,7 @@ export function describeReport(report: Report, detail: Detail = "full"): ReportD
       exchangeSection(report),
       ...findings,
       ...settled,
+      straySection(report),
       assumptionSection(report),
     ]).filter((section) => section.items.length > 0),
     closing: [`Not checked here: ${notCovered}. Check them by hand before assembly.`, DISCLAIMER],

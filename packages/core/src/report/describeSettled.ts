@@ -1,4 +1,5 @@
 import { fieldLabel } from "../read/fieldCatalog.ts";
+import { confirmationLines } from "./confirmationLines.ts";
 import { describeComparison } from "./describeComparison.ts";
 import { requirements } from "./describeFinding.ts";
 import type { Report } from "./Report.ts";
@@ -13,7 +14,10 @@ export function heldSection(report: Report): DocumentSection {
       title: verdict.title,
       id: verdict.rule,
       tone: "good",
-      lines: requirements(verdict).map(({ bar: _, ...line }) => ({ ...line, tone: "faint" as const })),
+      lines: [...requirements(verdict), ...confirmationLines(verdict)].map(({ bar: _, ...line }) => ({
+        ...line,
+        tone: "faint" as const,
+      })),
     })),
   };
 }

@@ -1,6 +1,7 @@
 import { type RuleFile, sources, standings, weights, works } from "@trialfit/rules";
 import { factType } from "../judge/factCatalog.ts";
 import { templatePieces } from "../judge/templateNames.ts";
+import { confirmLines } from "./confirmationLines.ts";
 import { describeCondition } from "./describeCondition.ts";
 import { describeFinding } from "./describeFinding.ts";
 import { DISCLAIMER } from "./describeReport.ts";
@@ -45,6 +46,7 @@ export function explainRule(file: RuleFile, report?: Report): ReportDocument {
   const statement: DocumentLine[] = [
     { label: "requires", text: describeCondition(file.requires) },
     { label: "when", text: file.when === undefined ? "always" : describeCondition(file.when) },
+    ...(file.confirm === undefined ? [] : confirmLines(file.confirm)),
     { label: "why", text: named(file.because, file) },
     { label: "otherwise", text: named(file.otherwise.do, file) },
     { label: "weight", text: `${file.otherwise.weight}: ${weights[file.otherwise.weight]}` },

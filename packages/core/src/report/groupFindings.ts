@@ -9,6 +9,7 @@ export const findingGroups = {
   measure: "Measure",
   assemble: "Assemble with care",
   operate: "Operate within limits",
+  confirm: "To be confirmed by a person",
   unknown: "Not judged: inputs are missing",
 } as const;
 export type FindingGroup = keyof typeof findingGroups;
@@ -23,6 +24,7 @@ export function groupOf(verdict: ReportVerdict): FindingGroup | undefined {
     case "open":
       return "measure";
     case "unknown":
+      if (verdict.toConfirm) return "confirm";
       return verdict.reasons.length > 0 ? "contradiction" : "unknown";
     default:
       return undefined;

@@ -5,6 +5,7 @@ import type { Judged } from "../judge/judgeBuild.ts";
 import type { Build } from "../read/Build.ts";
 import type { Stage } from "../read/FieldSpec.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
+import { nearestWord } from "../read/nearestWord.ts";
 import { hashBuild } from "./hashBuild.ts";
 import { printField } from "./printValue.ts";
 import type { Report, ReportExchange, ReportSummary, ReportVerdict } from "./Report.ts";
@@ -20,16 +21,22 @@ export interface Evaluated {
   readonly judged: readonly Judged[];
   readonly exchanges: readonly ReportExchange[];
   readonly stage: Stage | "all";
+  /** Ids of all rules, those of other stages too. */
+  readonly rules: readonly string[];
 }
 
-function summaryOf(verdicts: readonly ReportVerdict[]): ReportSummary {
+function summaryOf(verdicts: readonly ReportVerdict[], stage: Stage | "all"): ReportSummary {
   const count = (word: string) => verdicts.filter((one) => one.verdict === word).length;
-  const stops = verdicts.filter((one) => one.weight === "stop" && ASKING.has(one.verdict)).length;
+  const toConfirm = verdicts.filter((one) => one.toConfirm).length;
+  const stops = verdicts.filter(
+    (one) => one.weight === "stop" && ASKING.has(one.verdict) && !(one.toConfirm && stage === "all"),
+  ).length;
   return {
     holds: count("holds"),
     fails: count("fails"),
     open: count("open"),
-    unknown: count("unknown"),
+    unknown: count("unknown") - toConfirm,
+    toConfirm,
     notApplicable: count("not-applicable"),
     sound: stops === 0 && verdicts.length > 0,
     stops,
@@ -39,7 +46,8 @@ function summaryOf(verdicts: readonly ReportVerdict[]): ReportSummary {
 /** Puts everything that was found into one plain, serialisable report in a fixed order. */
 export function makeReport(evaluated: Evaluated): Report {
   const { build, values, derivations, stage } = evaluated;
-  const verdicts = evaluated.judged.map(reportVerdict);
+  const verdicts = evaluated.judged.map((one) => reportVerdict(one, build.confirmations));
+  const stray = [...build.confirmations.keys()].filter((rule) => !evaluated.rules.includes(rule)).sort();
   const assumptions = [...values].flatMap(([path, value]) => {
     const because = reasonOfDefault(path, values);
     return build.values.has(path) || because === undefined
@@ -56,11 +64,15 @@ export function makeReport(evaluated: Evaluated): Report {
       hash: hashBuild(build),
     },
     stage,
-    summary: summaryOf(verdicts),
+    summary: summaryOf(verdicts, stage),
     verdicts,
     quantities: [...derivations.values()].map(reportQuantity).sort((a, b) => (a.id < b.id ? -1 : 1)),
     fields: reportFields(values),
     assumptions,
     exchanges: evaluated.exchanges,
+    strayConfirmations: stray.map((rule) => {
+      const near = nearestWord(rule, evaluated.rules);
+      return near === undefined ? { rule } : { rule, didYouMean: near };
+    }),
   };
 }

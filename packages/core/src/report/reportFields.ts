@@ -1,3 +1,4 @@
+import { isConfirmationPath } from "../read/confirmations.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
 import { fieldLabel } from "../read/fieldCatalog.ts";
 import { printField } from "./printValue.ts";
@@ -6,7 +7,7 @@ import type { ReportField } from "./Report.ts";
 /** The values of a build as the report carries them. */
 export function reportFields(values: ReadonlyMap<string, FieldValue>): readonly ReportField[] {
   return [...values].flatMap(([path, value]): ReportField[] => {
-    if (value.kind === "text") return [];
+    if (value.kind === "text" || isConfirmationPath(path)) return [];
     const head = { path, label: fieldLabel(path), text: printField(value), provenance: value.provenance };
     if (value.kind !== "dimension") return [head];
     const { unit, nominal, low, high, toleranceFrom } = value;

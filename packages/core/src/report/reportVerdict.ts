@@ -5,6 +5,7 @@ import type { Settlement } from "../judge/howToSettle.ts";
 import type { Judged } from "../judge/judgeBuild.ts";
 import { lookupOf } from "../judge/lookupOf.ts";
 import { type BandEnd, fillTemplate } from "../judge/templateNames.ts";
+import { type Confirmation, confirmationPath } from "../read/confirmations.ts";
 import { printBand, printDerivation, printField } from "./printValue.ts";
 import type { ReportVerdict } from "./Report.ts";
 
@@ -76,9 +77,23 @@ function takenFor({ verdict, derivations }: Judged): readonly string[] {
   return [...new Set(all)];
 }
 
+/** Nothing is missing but a person's word. */
+function awaitsConfirmation({ verdict, rule }: Judged): boolean {
+  const own = confirmationPath(rule.file.id);
+  return (
+    verdict.verdict === "unknown" &&
+    verdict.reasons.length === 0 &&
+    verdict.missing.every((path) => path === own)
+  );
+}
+
 /** The verdict of one rule as the report carries it. */
-export function reportVerdict(judged: Judged): ReportVerdict {
+export function reportVerdict(
+  judged: Judged,
+  confirmations: ReadonlyMap<string, Confirmation>,
+): ReportVerdict {
   const { verdict, rule, settlement } = judged;
+  const confirmed = rule.file.confirm === undefined ? undefined : confirmations.get(rule.file.id);
   const { file } = rule;
   const print = printer(judged);
   return {
@@ -107,6 +122,9 @@ export function reportVerdict(judged: Judged): ReportVerdict {
     ...(verdict.unmeasured === undefined ? {} : { unmeasured: verdict.unmeasured }),
     ...(judged.at === undefined ? {} : { at: judged.at }),
     ...(judged.places === undefined ? {} : { places: judged.places }),
+    ...(file.confirm === undefined ? {} : { confirm: file.confirm }),
+    ...(confirmed === undefined ? {} : { confirmed }),
+    toConfirm: awaitsConfirmation(judged),
     standing: Object.fromEntries(
       Object.entries(file.limits ?? {}).map(([name, limit]) => [name, limit.standing]),
     ),
