@@ -14,7 +14,7 @@ export function runCommand(
     env: { ...process.env, ...env },
     ...(input === undefined ? {} : { input }),
     maxBuffer: 64 * 1024 * 1024,
-    timeout: 60_000,
+    timeout: 120_000,
   });
   return { status, stdout, stderr };
 }

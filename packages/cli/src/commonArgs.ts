@@ -1,5 +1,13 @@
 import type { ArgsDef } from "citty";
+import { stages } from "trialfit";
 import { formats } from "./output.ts";
+
+/** The stage at which a build stands. */
+export const stageArg = {
+  type: "enum",
+  options: [...stages],
+  description: `Judge only the rules of one stage: ${stages.join(", ")}`,
+} as const satisfies ArgsDef[string];
 
 /** Options that every command which prints has. */
 export const outputArgs = {

@@ -1,13 +1,14 @@
 import { defineCommand, renderUsage, runCommand } from "citty";
 import { InputError, nearestWord, version } from "trialfit";
 import { check } from "./commands/check.ts";
+import { diff } from "./commands/diff.ts";
 import { explain } from "./commands/explain.ts";
 import { schema } from "./commands/schema.ts";
 import { ExitCode } from "./ExitCode.ts";
 import { printProblems } from "./printProblems.ts";
 import { UsageError } from "./UsageError.ts";
 
-const commands = { check, explain, schema };
+const commands = { check, diff, explain, schema };
 
 const main = defineCommand({
   meta: { name: "trialfit", version, description: "Check a planned engine before its parts are ordered" },

@@ -6,9 +6,8 @@ import { compileRules } from "./judge/compileRules.ts";
 import { withSettlement } from "./judge/howToSettle.ts";
 import { judgeBuild } from "./judge/judgeBuild.ts";
 import { asOfStage } from "./judge/unmeasured.ts";
-import type { Build } from "./read/Build.ts";
+import { asBuild } from "./read/asBuild.ts";
 import type { Stage } from "./read/FieldSpec.ts";
-import { readBuild } from "./read/readBuild.ts";
 import { makeReport } from "./report/makeReport.ts";
 import type { Report } from "./report/Report.ts";
 
@@ -33,7 +32,7 @@ export interface EvaluateOptions {
  * @throws InputError when the input is not a build; RuleError when a given rule cannot be used
  */
 export async function evaluate(input: unknown, options: EvaluateOptions = {}): Promise<Report> {
-  const build = isBuild(input) ? input : readBuild(input);
+  const build = asBuild(input);
   const values = withDefaults(build);
   const every = compileRules(options.rules ?? ruleFiles);
   const rules =
@@ -56,8 +55,4 @@ export async function evaluate(input: unknown, options: EvaluateOptions = {}): P
     stage: options.stage ?? "all",
     rules: every.map((rule) => rule.file.id),
   });
-}
-
-function isBuild(input: unknown): input is Build {
-  return typeof input === "object" && input !== null && (input as Build).values instanceof Map;
 }

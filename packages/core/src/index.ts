@@ -1,3 +1,16 @@
+export {
+  type Aspect,
+  aspects,
+  type BuildChange,
+  type Cause,
+  type QuantityChange,
+  type Side,
+  type Span,
+  type ValueChange,
+  type VerdictChange,
+} from "./compare/BuildChange.ts";
+export { compareBuilds } from "./compare/compareBuilds.ts";
+export { describeChange } from "./compare/describeChange.ts";
 export type { Derivation, DerivedValue, Spread } from "./derive/Derivation.ts";
 export { quantities } from "./derive/generated/quantities.ts";
 export { version } from "./derive/generated/version.ts";

@@ -7,9 +7,8 @@ import {
   type Report,
   readBuildText,
   type Stage,
-  stages,
 } from "trialfit";
-import { outputArgs } from "../commonArgs.ts";
+import { outputArgs, stageArg } from "../commonArgs.ts";
 import { ExitCode } from "../ExitCode.ts";
 import { type Format, render } from "../output.ts";
 import { printProblems } from "../printProblems.ts";
@@ -23,11 +22,7 @@ const args = {
     required: false,
     description: "Build files (YAML or JSON); - for standard input",
   },
-  stage: {
-    type: "enum",
-    options: [...stages],
-    description: `Judge only the rules of one stage: ${stages.join(", ")}`,
-  },
+  stage: stageArg,
   brief: { type: "boolean", description: "Only what must be done, without reasons and without what holds" },
   ...outputArgs,
 } as const satisfies ArgsDef;

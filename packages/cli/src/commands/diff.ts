@@ -1,0 +1,34 @@
+import { type ArgsDef, defineCommand } from "citty";
+import { compareBuilds, describeChange, readBuildText, type Stage } from "trialfit";
+import { outputArgs, stageArg } from "../commonArgs.ts";
+import { ExitCode } from "../ExitCode.ts";
+import { type Format, render } from "../output.ts";
+import { readInput } from "../readInput.ts";
+import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
+
+const args = {
+  before: { type: "positional", required: true, description: "The older build file; - for standard input" },
+  after: { type: "positional", required: true, description: "The newer build file" },
+  stage: stageArg,
+  ...outputArgs,
+} as const satisfies ArgsDef;
+
+/** `trialfit diff OLD NEW` */
+export const diff = defineCommand({
+  meta: {
+    name: "diff",
+    description: "Compare two states of a build: which values, numbers and verdicts changed, and why",
+  },
+  args,
+  run: async ({ args: { before, after, stage, format, colour }, rawArgs }) => {
+    refuseUnknownOptions(rawArgs, args);
+    const [old, fresh] = [
+      readBuildText(await readInput(before), before === "-" ? "standard input" : before),
+      readBuildText(await readInput(after), after),
+    ];
+    const change = await compareBuilds(old, fresh, stage === undefined ? {} : { stage: stage as Stage });
+    process.stdout.write(render(describeChange(change), format as Format, colour, change));
+    const alike = change.values.length === 0 && change.verdicts.length === 0;
+    process.exitCode = alike ? ExitCode.sound : ExitCode.stops;
+  },
+});

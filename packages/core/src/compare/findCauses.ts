@@ -1,0 +1,59 @@
+import { deriveAll } from "../derive/deriveAll.ts";
+import type { Catalog } from "../derive/rootsOf.ts";
+import type { FieldValue } from "../read/FieldValue.ts";
+import type { Cause } from "./BuildChange.ts";
+
+type Values = ReadonlyMap<string, FieldValue>;
+
+/** The same values without their tolerances: nothing is searched then. */
+function nominalOnly(values: Values): Values {
+  return new Map(
+    [...values].map(([path, value]) => [
+      path,
+      value.kind === "dimension" ? { ...value, low: value.nominal, high: value.nominal } : value,
+    ]),
+  );
+}
+
+function nominals(values: Values, catalog: Catalog, wanted: readonly string[]): ReadonlyMap<string, number> {
+  const found = deriveAll(values, catalog, wanted);
+  return new Map(
+    wanted.flatMap((id) => {
+      const one = found.get(id);
+      return one?.state === "value" ? [[id, one.nominal] as const] : [];
+    }),
+  );
+}
+
+/**
+ * What each changed value does to each quantity on its own: the value is put into the old build alone, and the
+ * quantity computed anew at nominal values. Effects of several changes together may differ from their sum.
+ * @param rests which of the quantities rest on a path
+ */
+export function findCauses(
+  before: Values,
+  after: Values,
+  paths: readonly string[],
+  catalog: Catalog,
+  rests: (path: string) => readonly string[],
+): ReadonlyMap<string, readonly Cause[]> {
+  const old = nominalOnly(before);
+  const fresh = nominalOnly(after);
+  const wanted = [...new Set(paths.flatMap(rests))];
+  const base = nominals(old, catalog, wanted);
+  const causes = new Map<string, Cause[]>(wanted.map((id) => [id, []]));
+  for (const path of paths) {
+    const values = new Map(old);
+    const value = fresh.get(path);
+    if (value === undefined) values.delete(path);
+    else values.set(path, value);
+    const ids = rests(path);
+    for (const [id, now] of nominals(values, catalog, ids)) {
+      const change = now - (base.get(id) ?? Number.NaN);
+      if (Math.abs(change) > 1e-9 * Math.abs(now)) causes.get(id)!.push({ path, change });
+    }
+  }
+  for (const list of causes.values())
+    list.sort((a, b) => Math.abs(b.change) - Math.abs(a.change) || (a.path < b.path ? -1 : 1));
+  return causes;
+}
