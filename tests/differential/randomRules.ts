@@ -59,7 +59,9 @@ function tree(random: Random, depth: number, limits: readonly string[]): Conditi
   const kind = random();
   if (depth === 0 || kind < 0.35) return comparison(random, limits);
   if (kind < 0.5) return { not: tree(random, depth - 1, limits) };
-  const children = Array.from({ length: whole(random, 1, depth > 2 ? 3 : 2) }, () => tree(random, depth - 1, limits));
+  const children = Array.from({ length: whole(random, 1, depth > 2 ? 3 : 2) }, () =>
+    tree(random, depth - 1, limits),
+  );
   return kind < 0.75 ? { all: children } : { any: children };
 }
 

@@ -1,4 +1,4 @@
-import type { RuleFile, Weight, Work } from "@trialfit/rules";
+import type { RuleFile, Standing, Weight, Work } from "@trialfit/rules";
 import type { PlaceVerdict } from "../judge/judgeBuild.ts";
 import type { Comparison, VerdictWord } from "../judge/Verdict.ts";
 import type { Confirmation } from "../read/confirmations.ts";
@@ -16,6 +16,8 @@ export interface ReportField {
   readonly low?: number;
   readonly high?: number;
   readonly toleranceFrom?: ToleranceOrigin;
+  /** How well founded the band is, where the build does not state it. */
+  readonly toleranceStanding?: Standing;
 }
 
 /** What the report says of one quantity; numbers in SI, `unit` is the one to show it in. */

@@ -1,4 +1,6 @@
+import { standings } from "@trialfit/rules";
 import { fieldLabel } from "../read/fieldCatalog.ts";
+import { bandOrigins } from "../tables/bandOrigins.ts";
 import { confirmationLines } from "./confirmationLines.ts";
 import { describeComparison } from "./describeComparison.ts";
 import { requirements } from "./describeFinding.ts";
@@ -41,6 +43,22 @@ export function skippedSection(report: Report): DocumentSection {
   };
 }
 
+/** Bands that the build does not state, by where they come from, with how well founded that is. */
+function suppliedBands(report: Report): readonly DocumentItem[] {
+  const given = report.fields.filter(({ path }) => !report.assumptions.some((one) => one.path === path));
+  return Object.entries(bandOrigins).flatMap(([origin, { taken, standing }]) => {
+    const fields = given.filter(({ toleranceFrom }) => toleranceFrom === origin);
+    if (standing === undefined || fields.length === 0) return [];
+    return [
+      {
+        title: `for ${fields.length} values without a stated tolerance ${taken} (${standings[standing]})`,
+        tone: "doubt",
+        lines: [{ text: fields.map((field) => `${field.label} ${field.text}`).join("; ") }],
+      },
+    ];
+  });
+}
+
 /** What was taken because the build does not say it. */
 export function assumptionSection(report: Report): DocumentSection {
   const reasons = new Set(report.assumptions.map(({ because }) => because));
@@ -66,16 +84,6 @@ export function assumptionSection(report: Report): DocumentSection {
       ],
     });
   }
-  const byDefault = report.fields.filter(
-    (field) =>
-      field.toleranceFrom === "default" && !report.assumptions.some((one) => one.path === field.path),
-  );
-  if (byDefault.length > 0) {
-    items.push({
-      title: `${byDefault.length} values were given without a tolerance; the usual one of their field was taken`,
-      tone: "doubt",
-      lines: [{ text: byDefault.map((field) => `${field.label} ${field.text}`).join("; ") }],
-    });
-  }
+  items.push(...suppliedBands(report));
   return { heading: "Assumed", items };
 }

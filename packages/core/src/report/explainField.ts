@@ -1,4 +1,4 @@
-import { ruleFiles } from "@trialfit/rules";
+import { ruleFiles, standings } from "@trialfit/rules";
 import { quantities } from "../derive/generated/quantities.ts";
 import { pathsOf } from "../derive/groupsOf.ts";
 import { describeCount } from "../read/describeCount.ts";
@@ -7,6 +7,7 @@ import { describeTable } from "../read/describeTable.ts";
 import type { FieldSpec } from "../read/FieldSpec.ts";
 import { type Field, fieldLabel } from "../read/fieldCatalog.ts";
 import { syntaxOf } from "../read/syntaxOf.ts";
+import { bandOrigins } from "../tables/bandOrigins.ts";
 import { describeSyntax } from "../units/parseDimension.ts";
 import type { DocumentLine, ReportDocument } from "./ReportDocument.ts";
 
@@ -21,7 +22,7 @@ function syntaxLines(spec: FieldSpec): readonly DocumentLine[] {
           : [
               {
                 label: "tolerance",
-                text: `± ${spec.tolerance} ${/%/.test(spec.tolerance) ? "" : spec.unit} where none is given`.replace(
+                text: `± ${spec.tolerance} ${/%/.test(spec.tolerance) ? "" : spec.unit} where none is given (${standings[bandOrigins.default.standing!]})`.replace(
                   / +/g,
                   " ",
                 ),

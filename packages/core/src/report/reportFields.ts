@@ -1,6 +1,7 @@
 import { isConfirmationPath } from "../read/confirmations.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
 import { fieldLabel } from "../read/fieldCatalog.ts";
+import { bandOrigins } from "../tables/bandOrigins.ts";
 import { printField } from "./printValue.ts";
 import type { ReportField } from "./Report.ts";
 
@@ -11,6 +12,17 @@ export function reportFields(values: ReadonlyMap<string, FieldValue>): readonly 
     const head = { path, label: fieldLabel(path), text: printField(value), provenance: value.provenance };
     if (value.kind !== "dimension") return [head];
     const { unit, nominal, low, high, toleranceFrom } = value;
-    return [{ ...head, unit, nominal, low, high, toleranceFrom }];
+    const { standing } = bandOrigins[toleranceFrom];
+    return [
+      {
+        ...head,
+        unit,
+        nominal,
+        low,
+        high,
+        toleranceFrom,
+        ...(standing === undefined ? {} : { toleranceStanding: standing }),
+      },
+    ];
   });
 }
