@@ -9,6 +9,7 @@ export {
   operators,
   type RuleExample,
   type RuleFile,
+  ruleFile,
   type SourceFile,
   type Standing,
   standings,

@@ -6,9 +6,10 @@ export type { Quantity, QuantityExample, Route, SourceReference } from "./derive
 export { outlineVertices } from "./derive/rodSweep.ts";
 export { type EvaluateOptions, evaluate } from "./evaluate.ts";
 export type { CompiledRule } from "./judge/CompiledRule.ts";
-export { compileRule, RuleError } from "./judge/compileRule.ts";
+export { compileRule } from "./judge/compileRule.ts";
 export { compileRules } from "./judge/compileRules.ts";
 export { factNames, factType } from "./judge/factCatalog.ts";
+export { RuleError } from "./judge/RuleError.ts";
 export { type BandEnd, type TemplatePiece, templateNames, templatePieces } from "./judge/templateNames.ts";
 export { type Comparison, type TraceBand, type VerdictWord, verdictWords } from "./judge/Verdict.ts";
 export type { Build } from "./read/Build.ts";
