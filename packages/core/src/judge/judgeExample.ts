@@ -5,6 +5,7 @@ import type { DimensionValue } from "../read/FieldValue.ts";
 import { readBuild } from "../read/readBuild.ts";
 import { parseDimension } from "../units/parseDimension.ts";
 import type { CompiledRule } from "./CompiledRule.ts";
+import type { Lookup } from "./decide.ts";
 import { judgeAll } from "./judgeAll.ts";
 import { lookupOf } from "./lookupOf.ts";
 import type { Verdict } from "./Verdict.ts";
@@ -34,14 +35,12 @@ function buildOf(given: Readonly<Record<string, string>>): object {
 }
 
 /**
- * What a rule says of one of its own examples: only what the example gives is known, no default is taken.
+ * The facts of an example: only what it gives is known, no default is taken.
+ * @param facts names of the fields and quantities that will be asked for
  * @throws InputError or DimensionError when the example's values cannot be read.
  */
-export async function judgeExample(
-  rule: CompiledRule,
-  example: Pick<RuleExample, "given">,
-): Promise<Verdict> {
-  const entries = Object.entries(example.given);
+export function exampleLookup(facts: readonly string[], { given }: Pick<RuleExample, "given">): Lookup {
+  const entries = Object.entries(given);
   const overrides = new Map(
     entries.flatMap(([name, text]) =>
       quantities.has(name) ? [[name, quantityValue(name, text)] as const] : [],
@@ -50,8 +49,19 @@ export async function judgeExample(
   const { values } = readBuild(
     buildOf(Object.fromEntries(entries.filter(([name]) => !quantities.has(name)))),
   );
-  const wanted = rule.facts.filter((fact) => quantities.has(fact) && !overrides.has(fact));
+  const wanted = facts.filter((fact) => quantities.has(fact) && !overrides.has(fact));
   const derivations = deriveAll(values, quantities, wanted, overrides);
-  const [verdict] = await judgeAll([rule], lookupOf(new Map([...values, ...overrides]), derivations));
+  return lookupOf(new Map([...values, ...overrides]), derivations);
+}
+
+/**
+ * What a rule says of one of its own examples.
+ * @throws InputError or DimensionError when the example's values cannot be read.
+ */
+export async function judgeExample(
+  rule: CompiledRule,
+  example: Pick<RuleExample, "given">,
+): Promise<Verdict> {
+  const [verdict] = await judgeAll([rule], exampleLookup(rule.facts, example));
   return verdict!;
 }
