@@ -47,7 +47,7 @@ function catches(examples: readonly ReadExample[], mutant: CompiledRule): boolea
 
 /**
  * Changes a rule in every small way and counts how many of the changes at least one of its own examples notices.
- * @throws InputError or DimensionError when an example cannot be read
+ * @throws InputError when an example cannot be read
  */
 export function scoreRule(file: RuleFile): RuleScore {
   const examples = soundExamples(readRule(file).rule);

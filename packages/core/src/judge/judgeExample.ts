@@ -2,16 +2,31 @@ import type { RuleExample } from "@trialfit/rules";
 import { deriveAll } from "../derive/deriveAll.ts";
 import { quantities } from "../derive/generated/quantities.ts";
 import type { DimensionValue } from "../read/FieldValue.ts";
+import { InputError } from "../read/Problem.ts";
 import { readBuild } from "../read/readBuild.ts";
-import { parseDimension } from "../units/parseDimension.ts";
+import { DimensionError, type ParsedDimension, parseDimension } from "../units/parseDimension.ts";
 import type { CompiledRule } from "./CompiledRule.ts";
 import type { Lookup } from "./decide.ts";
 import { judgeAll } from "./judgeAll.ts";
 import { lookupOf } from "./lookupOf.ts";
 import type { Verdict } from "./Verdict.ts";
 
+/** The number of a quantity; what it refuses says which quantity it is. */
+function readQuantity(id: string, text: string): ParsedDimension {
+  try {
+    return parseDimension(text, { unit: quantities.get(id)!.unit });
+  } catch (error) {
+    if (!(error instanceof DimensionError)) throw error;
+    const { message, expected } = error;
+    const found = `"${text}" (${message})`;
+    throw new InputError([
+      { file: "example", line: undefined, column: undefined, field: id, found, expected },
+    ]);
+  }
+}
+
 function quantityValue(id: string, text: string): DimensionValue {
-  const { nominal, minus = 0, plus = 0, unit } = parseDimension(text, { unit: quantities.get(id)!.unit });
+  const { nominal, minus = 0, plus = 0, unit } = readQuantity(id, text);
   return {
     kind: "dimension",
     nominal,
@@ -37,7 +52,7 @@ function buildOf(given: Readonly<Record<string, string>>): object {
 /**
  * The facts of an example: only what it gives is known, no default is taken.
  * @param facts names of the fields and quantities that will be asked for
- * @throws InputError or DimensionError when the example's values cannot be read.
+ * @throws InputError when the example's values cannot be read.
  */
 export function exampleLookup(facts: readonly string[], { given }: Pick<RuleExample, "given">): Lookup {
   const entries = Object.entries(given);
@@ -56,7 +71,7 @@ export function exampleLookup(facts: readonly string[], { given }: Pick<RuleExam
 
 /**
  * What a rule says of one of its own examples.
- * @throws InputError or DimensionError when the example's values cannot be read.
+ * @throws InputError when the example's values cannot be read.
  */
 export async function judgeExample(
   rule: CompiledRule,
