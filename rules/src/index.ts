@@ -12,6 +12,7 @@ export {
   ruleFile,
   type SourceFile,
   type Standing,
+  sourceFile,
   standings,
   type Weight,
   type Work,

@@ -1,3 +1,13 @@
+export { type AuthorKind, authorKinds, isNote } from "./author/AuthorKind.ts";
+export { type Advice, adviseRule } from "./author/adviseRule.ts";
+export { checkRule, shippedContext } from "./author/checkRule.ts";
+export { type CatalogCount, countCatalog } from "./author/countCatalog.ts";
+export { type Mutant, type MutantKind, mutantKinds } from "./author/Mutant.ts";
+export { mutateRule } from "./author/mutateRule.ts";
+export { printExample } from "./author/printExample.ts";
+export type { RuleContext, RuleProblem } from "./author/RuleProblem.ts";
+export { type RuleReview, reviewRule } from "./author/reviewRule.ts";
+export { type RuleScore, scoreRule } from "./author/scoreRule.ts";
 export type { Derivation, DerivedValue, Spread } from "./derive/Derivation.ts";
 export { quantities } from "./derive/generated/quantities.ts";
 export { version } from "./derive/generated/version.ts";

@@ -30,6 +30,9 @@ const authorOnly = {
   "no-example-at-limit": "a limit without an example inside, on or outside it",
   "no-unknown-example": "no example whose verdict is unknown",
   "no-not-applicable-example": "a `when` without an example that it leaves out",
+  "to-fill-in": "a place that a new rule leaves to its author",
+  "unnoticed-slip": "a slip that no example notices",
+  "needless-part": "a part that changes no verdict",
 } as const;
 
 /** Worth knowing, and no fault. */

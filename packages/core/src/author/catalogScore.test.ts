@@ -1,26 +1,25 @@
 import { ruleFiles } from "@trialfit/rules";
 import { describe, expect, it } from "vitest";
+import { quantities } from "../derive/generated/quantities.ts";
 import { compareRuleFixture } from "../judge/compareRuleFixture.test-support.ts";
 import { compileRule } from "../judge/compileRule.ts";
 import { decideWithMissing } from "../judge/decideRule.ts";
 import { exampleLookup, judgeExample } from "../judge/judgeExample.ts";
+import { adviseRule } from "./adviseRule.ts";
+import { countCatalog } from "./countCatalog.ts";
 import { printExample } from "./printExample.ts";
 import { scoreRule, soundExamples } from "./scoreRule.ts";
 import { suggestExample } from "./suggestExample.ts";
 
 describe("the examples of the catalog", () => {
   it.each(ruleFiles.map((file) => [file.id, file] as const))("%s: notice every slip", (_, file) => {
-    const { made, caught, survivors } = scoreRule(file);
-    const rule = compileRule(file);
-    const unnoticed = survivors.map((mutant) => {
-      const example = suggestExample(rule, mutant, soundExamples(rule));
-      const advice =
-        example === undefined ? "it changes nothing: leave this part out" : `add:\n${printExample(example)}`;
-      return `${mutant.path.join(".")}: ${mutant.change}; ${advice}`;
-    });
-    expect(unnoticed).toEqual([]);
-    expect(caught).toBe(made);
-    expect(made).toBeGreaterThan(2);
+    const { score, add, needless } = adviseRule(file);
+    expect(add.map(printExample).join("")).toBe("");
+    expect(needless.map((mutant) => `${mutant.path.join(".")}: ${mutant.change}: changes nothing`)).toEqual(
+      [],
+    );
+    expect(score.caught).toBe(score.made);
+    expect(score.made).toBeGreaterThan(2);
   });
   it("say the same to the plain walk and to json-rules-engine, with what is missing", async () => {
     let compared = 0;
@@ -33,6 +32,27 @@ describe("the examples of the catalog", () => {
       }
     }
     expect(compared).toBeGreaterThan(ruleFiles.length);
+  });
+});
+
+describe("what the catalog holds and leaves out", () => {
+  const scores = ruleFiles.map(scoreRule);
+  const count = countCatalog(ruleFiles, scores);
+  it("is counted", () => {
+    expect(count.rules).toBe(ruleFiles.length);
+    expect(count.limits).toBeGreaterThan(50);
+    expect(count.examples).toBeGreaterThan(5 * count.rules);
+    expect(count.mutants.made).toBeGreaterThan(20 * count.rules);
+    expect(count.mutants.caught).toBe(count.mutants.made);
+    expect(count.quantities.used + count.quantities.shown).toBe(quantities.size);
+    expect(count.stagesWithoutRule).toEqual([]);
+  });
+  it("leaves no quantity idle", () => expect(count.quantities.idle).toEqual([]));
+  it("names what a smaller catalog leaves out", () => {
+    const small = countCatalog(ruleFiles.filter((file) => file.id === "power-place-stated"));
+    expect(small).toMatchObject({ rules: 1, limits: 0, sources: 1, mutants: { made: 0, caught: 0 } });
+    expect(small.partsWithoutRule).toContain("piston");
+    expect(small.stagesWithoutRule).toEqual(["machine", "trial-assembly", "final-assembly", "run"]);
   });
 });
 

@@ -54,14 +54,24 @@ const rows: readonly Row[] = [
     "requires:\n  al:",
     'requires.al: found the unknown key "al". Did you mean "all"?',
   ],
-  ["missing-key", /because: .*\n/, "", '1: because: found no "because"; expected because: a text.'],
+  [
+    "missing-key",
+    /because: .*\n/,
+    "",
+    '1: because: found no "because"; expected because: a text: the reason, so that a builder recognises it.',
+  ],
   [
     "missing-key",
     "    standing: common-practice\n",
     "",
-    'limits.least.standing: found no "standing"; expected standing: one of standard, handbook, derivation, common-practice, from-memory.',
+    'limits.least.standing: found no "standing"; expected standing: one of standard, handbook, derivation, common-practice, from-memory: how well founded it is.',
   ],
-  ["missing-key", /sources:\n.*\n/, "", 'sources: found no "sources"; expected sources: a list.'],
+  [
+    "missing-key",
+    /sources:\n.*\n/,
+    "",
+    'sources: found no "sources"; expected sources: a list: where the limit comes from: ids of sources.yaml',
+  ],
   ["missing-key", "operator: lessThan, ", "", 'requires.all.1: found a comparison without "operator"'],
   [
     "wrong-word",
@@ -85,7 +95,7 @@ const rows: readonly Row[] = [
     "wrong-type",
     "parts: [ring-set, piston, fuel]",
     "parts: piston",
-    '5:8: parts: found "piston"; expected a list.',
+    '5:8: parts: found "piston"; expected a list: the parts that it is about',
   ],
   [
     "wrong-type",
@@ -329,6 +339,12 @@ const rows: readonly Row[] = [
     "30:1: examples: found no example that is unknown; expected one that leaves out an input.",
   ],
   [
+    "to-fill-in",
+    "Only for tests of the checks of rule files.",
+    '"Fill in: why it matters."',
+    "27:10: because: found a place that is left to you; expected why it matters.",
+  ],
+  [
     "no-not-applicable-example",
     / {2}- name: (two cylinders|another use)\n.*\n.*\n/g,
     "",
@@ -360,7 +376,7 @@ describe("each kind of problem is found, and said at its place", () => {
     const without = Object.keys(authorKinds).filter(
       (kind) => !isNote(kind as AuthorKind) && !rows.some((row) => row[0] === kind),
     );
-    expect(without).toEqual(["duplicate-id"]);
+    expect(without).toEqual(["duplicate-id", "unnoticed-slip", "needless-part"]);
     expect(new Set(rows.map(([kind]) => kind)).size).toBeGreaterThanOrEqual(38);
   });
 });

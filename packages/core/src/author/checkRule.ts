@@ -1,7 +1,7 @@
 import { type RuleFile, ruleFiles, sources } from "@trialfit/rules";
 import type { CompiledRule } from "../judge/CompiledRule.ts";
 import { readRule } from "../judge/compileRule.ts";
-import { InputError, type Problem } from "../read/Problem.ts";
+import { InputError } from "../read/Problem.ts";
 import { parseSource, type Source } from "../read/parseSource.ts";
 import { isNote } from "./AuthorKind.ts";
 import type { AuthorIssue, CheckedRule, RuleContext, RuleProblem } from "./RuleProblem.ts";
@@ -9,6 +9,7 @@ import { checkCases } from "./steps/checkCases.ts";
 import { checkCaution } from "./steps/checkCaution.ts";
 import { checkConditions } from "./steps/checkConditions.ts";
 import { checkExamples } from "./steps/checkExamples.ts";
+import { checkFilledIn } from "./steps/checkFilledIn.ts";
 import { checkOverlap } from "./steps/checkOverlap.ts";
 import { checkPlace } from "./steps/checkPlace.ts";
 import { checkShape } from "./steps/checkShape.ts";
@@ -66,8 +67,10 @@ function placed(issue: AuthorIssue, source: Source): RuleProblem {
   };
 }
 
-function inOrder(a: Problem, b: Problem): number {
-  return (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0);
+/** Issues at their places in the text, in the order of their lines. */
+export function placeIssues(issues: readonly AuthorIssue[], source: Source): readonly RuleProblem[] {
+  const problems = issues.map((issue) => placed(issue, source));
+  return problems.sort((a, b) => a.line! - b.line! || a.column! - b.column!);
 }
 
 /**
@@ -90,14 +93,14 @@ export function readRuleFile(text: string, path: string, context: RuleContext = 
     }));
     return { problems };
   }
-  const problems = (issues: readonly AuthorIssue[]) =>
-    issues.map((issue) => placed(issue, source)).sort(inOrder);
+  const problems = (issues: readonly AuthorIssue[]) => placeIssues(issues, source);
   const shape = checkShape(source.data);
   if (shape.length > 0) return { problems: problems(shape) };
   const file = source.data as RuleFile;
   const place = checkPlace(file, path, context);
+  const left = checkFilledIn({ file });
   const { rule, issues } = readRule(file);
-  if (issues.length > 0) return { problems: problems([...place, ...issues]) };
+  if (left.length + issues.length > 0) return { problems: problems([...place, ...left, ...issues]) };
   const others = compiledOthers(context.rules.filter((other) => other.id !== file.id));
   const checked: CheckedRule = { file, rule, others, sources: context.sources };
   return { file, problems: problems([...place, ...steps.flatMap((step) => step(checked))]) };

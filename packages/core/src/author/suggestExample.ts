@@ -43,13 +43,17 @@ function given(base: RuleExample, changes: readonly TriedValue[]): RuleExample["
 }
 
 /** What sets the example apart: the words that were changed, and the numbers that are compared. */
-function nameOf(rule: CompiledRule, changes: readonly TriedValue[], facts: RuleExample["given"]): string {
+function nameOf(
+  rule: CompiledRule,
+  changes: readonly TriedValue[],
+  facts: RuleExample["given"],
+  taken: ReadonlySet<string>,
+): string {
   const compared = new Set(leavesOf(rule.requires).map((leaf) => leaf.fact));
   const isWord = (fact: string) => factType(fact)?.kind === "word";
   const plain = ([fact, text]: readonly [string, string]) =>
     isWord(fact) ? text.replace(/-/g, " ") : text.replace(/ ± 0$/, "");
   const all = Object.entries(facts);
-  const taken = new Set(rule.file.examples.map((example) => example.name));
   const names = [changes.map(({ fact, text }) => [fact, text] as const), all].map((about) => {
     const words = about.filter(([fact]) => isWord(fact));
     const numbers = [...about, ...all].filter(([fact]) => !isWord(fact) && compared.has(fact));
@@ -82,6 +86,7 @@ export function suggestExample(
 ): RuleExample | undefined {
   const changed = readRule(mutant.file).rule;
   const values = triedValues(rule, changed);
+  const taken = new Set(examples.map(({ example }) => example.name));
   let left = MOST_TRIES;
   for (let size = 1; size <= AT_ONCE; size += 1) {
     const tries: Try[] = [];
@@ -97,7 +102,7 @@ export function suggestExample(
     tries.sort((a, b) => TELLING.indexOf(a.verdict) - TELLING.indexOf(b.verdict));
     for (const { base, changes, verdict } of tries) {
       const facts = given(base.example, changes);
-      const found = { name: nameOf(rule, changes, facts), given: facts, verdict };
+      const found = { name: nameOf(rule, changes, facts, taken), given: facts, verdict };
       if (tells(rule, changed, found)) return found;
     }
   }
