@@ -100,7 +100,8 @@ export function readRuleFile(text: string, path: string, context: RuleContext = 
   const place = checkPlace(file, path, context);
   const left = checkFilledIn({ file });
   const { rule, issues } = readRule(file);
-  if (left.length + issues.length > 0) return { problems: problems([...place, ...left, ...issues]) };
+  if (left.length > 0) return { problems: problems([...place, ...left]) };
+  if (issues.length > 0) return { problems: problems([...place, ...issues]) };
   const others = compiledOthers(context.rules.filter((other) => other.id !== file.id));
   const checked: CheckedRule = { file, rule, others, sources: context.sources };
   return { file, problems: problems([...place, ...steps.flatMap((step) => step(checked))]) };

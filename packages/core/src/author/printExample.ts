@@ -4,7 +4,7 @@ import type { RuleExample } from "@trialfit/rules";
 const WIDTH = 110;
 
 /** A text as YAML takes it: in quotes where it would be read as something else. */
-function quoted(text: string): string {
+export function quoted(text: string): string {
   const plain =
     /^[A-Za-z][^:#{}[\],&*!|>'"%@`]*$/.test(text) || /^-?[\d./]+(e-?\d+)? [^:#{}[\],"']+$/.test(text);
   return plain && !/^(yes|no|true|false|null|on|off)$/i.test(text) && text.trim() === text

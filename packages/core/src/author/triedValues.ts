@@ -28,7 +28,7 @@ function numbersComparedWith(fact: string, rule: CompiledRule): readonly number[
 }
 
 /** A number of a field or quantity as an example writes it, exact. */
-function numberText(fact: string, si: number, unit: string): string | undefined {
+export function numberText(fact: string, si: number, unit: string): string | undefined {
   const spec = fields.get(fact)?.spec;
   const shown = Number(fromSi(si, unitOf(unit)).toPrecision(8));
   const tail = unit === "1" ? "" : ` ${unit}`;
