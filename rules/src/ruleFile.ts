@@ -57,7 +57,7 @@ export type Standing = keyof typeof standings;
 const limit = z.strictObject({
   value: z.string().describe("The limit with its unit."),
   range: z.tuple([z.string(), z.string()]).describe("From where to where the trade puts it."),
-  standing: z.enum(Object.keys(standings) as [Standing, ...Standing[]]),
+  standing: z.enum(Object.keys(standings) as [Standing, ...Standing[]]).describe("How well founded it is."),
   movedBy: z.array(z.string().min(3)).describe("What moves it: use, material, boost."),
   cases: z
     .array(z.strictObject({ when: condition, value: z.string() }))
@@ -101,27 +101,41 @@ const example = z.strictObject({
 
 /** A rule file, as authored. */
 export const ruleFile = z.strictObject({
-  id: identifier,
+  id: identifier.describe("The name of the file without .yaml. It never changes after a release."),
   title: z.string().min(8).max(120).describe("What must hold, as a sentence without its full stop."),
-  system: z.enum(Object.keys(systems) as [System, ...System[]]),
-  parts: z.array(identifier).min(1),
-  stages: z.array(z.enum(["choose", "machine", "trial-assembly", "final-assembly", "run"])).min(1),
+  system: z
+    .enum(Object.keys(systems) as [System, ...System[]])
+    .describe("The folder of the file: the system of the engine that it is about."),
+  parts: z.array(identifier).min(1).describe("The parts that it is about, as piston or rod-bolt."),
+  stages: z
+    .array(z.enum(["choose", "machine", "trial-assembly", "final-assembly", "run"]))
+    .min(1)
+    .describe("The stages of the work at which it can be judged."),
   when: condition.optional().describe("When the rule is relevant. Absent: always."),
-  requires: condition.describe("What must hold."),
+  requires: condition.describe("What must hold: comparisons of facts with limits, numbers or words."),
   confirm: confirmation
     .optional()
     .describe("For what a person sees and no number tells; `requires` then asks for the fact `confirmed`."),
-  limits: z.record(z.string().regex(/^[a-z][A-Za-z]*$/), limit).optional(),
+  limits: z
+    .record(z.string().regex(/^[a-z][A-Za-z]*$/), limit)
+    .optional()
+    .describe("The limits by name: { fact: limit.least } compares with the one called least."),
   otherwise: z.strictObject({
-    work: z.enum(Object.keys(works) as [Work, ...Work[]]),
-    weight: z.enum(Object.keys(weights) as [Weight, ...Weight[]]),
+    work: z.enum(Object.keys(works) as [Work, ...Work[]]).describe("The kind of work that it asks for."),
+    weight: z.enum(Object.keys(weights) as [Weight, ...Weight[]]).describe("How much it weighs."),
     do: prose.describe("What to do. {name} prints a quantity, a field or {limit.name} with its unit."),
   }),
-  because: prose,
-  caution: prose.optional(),
+  because: prose.describe("The reason, so that a builder recognises it."),
+  caution: prose.optional().describe("What can hurt whom, and whose instructions come first."),
   disputed: prose.optional().describe("Both camps, where the trade disagrees."),
-  sources: z.array(z.strictObject({ id: identifier, where: z.string().optional() })).min(1),
-  examples: z.array(example).min(2),
+  sources: z
+    .array(z.strictObject({ id: identifier, where: z.string().optional() }))
+    .min(1)
+    .describe("Where the limit comes from: ids of sources.yaml, and where in them."),
+  examples: z
+    .array(example)
+    .min(2)
+    .describe("Its tests: just inside, on and just outside every limit, one unknown, one not-applicable."),
 });
 
 export type RuleFile = z.infer<typeof ruleFile>;

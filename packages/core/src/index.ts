@@ -1,3 +1,25 @@
+export { type AuthorKind, authorKinds, isNote } from "./author/AuthorKind.ts";
+export { type Advice, adviseRule } from "./author/adviseRule.ts";
+export { checkRule, type RuleReport, readRuleFile, shippedContext } from "./author/checkRule.ts";
+export { type CatalogCount, countCatalog } from "./author/countCatalog.ts";
+export { type Mutant, type MutantKind, mutantKinds } from "./author/Mutant.ts";
+export { mutateRule } from "./author/mutateRule.ts";
+export { printExample } from "./author/printExample.ts";
+export { printRule } from "./author/printRule.ts";
+export type { RuleContext, RuleProblem } from "./author/RuleProblem.ts";
+export { readSources } from "./author/readSources.ts";
+export { type RuleReview, reviewRule } from "./author/reviewRule.ts";
+export {
+  type Answers,
+  type Question,
+  type QuestionKey,
+  questionKeys,
+  questions,
+  refuseAnswer,
+} from "./author/scaffold/questions.ts";
+export { readAnswers } from "./author/scaffold/readAnswers.ts";
+export { type Scaffold, scaffoldRule } from "./author/scaffold/scaffoldRule.ts";
+export { type RuleScore, scoreRule } from "./author/scoreRule.ts";
 export {
   type Aspect,
   aspects,
@@ -19,9 +41,10 @@ export type { Quantity, QuantityExample, Route, SourceReference } from "./derive
 export { outlineVertices } from "./derive/rodSweep.ts";
 export { type EvaluateOptions, evaluate } from "./evaluate.ts";
 export type { CompiledRule } from "./judge/CompiledRule.ts";
-export { compileRule, RuleError } from "./judge/compileRule.ts";
+export { compileRule } from "./judge/compileRule.ts";
 export { compileRules } from "./judge/compileRules.ts";
 export { factNames, factType } from "./judge/factCatalog.ts";
+export { RuleError } from "./judge/RuleError.ts";
 export { type BandEnd, type TemplatePiece, templateNames, templatePieces } from "./judge/templateNames.ts";
 export { type Comparison, type TraceBand, type VerdictWord, verdictWords } from "./judge/Verdict.ts";
 export type { Build } from "./read/Build.ts";
@@ -51,6 +74,7 @@ export { describeCondition } from "./report/describeCondition.ts";
 export { type Detail, describeFinding } from "./report/describeFinding.ts";
 export { DISCLAIMER, describeReport } from "./report/describeReport.ts";
 export { describeRoutes } from "./report/describeRoutes.ts";
+export { describeTrial } from "./report/describeTrial.ts";
 export { explainField } from "./report/explainField.ts";
 export { explainQuantity } from "./report/explainQuantity.ts";
 export { explainRule } from "./report/explainRule.ts";
@@ -67,6 +91,7 @@ export type {
 } from "./report/ReportDocument.ts";
 export { renderMarkdown } from "./report/renderMarkdown.ts";
 export { renderText, type TextStyle } from "./report/renderText.ts";
+export { type Trial, tryRule } from "./tryRule.ts";
 export { fromSi, toSi } from "./units/convert.ts";
 export { findUnit, unitOf, unitsLike } from "./units/findUnit.ts";
 export { formatInterval, formatNumber } from "./units/formatNumber.ts";

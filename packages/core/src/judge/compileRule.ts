@@ -1,136 +1,59 @@
-import type { Comparison, Condition, LimitFile, RuleFile } from "@trialfit/rules";
-import { confirmationPath } from "../read/confirmations.ts";
+import type { RuleFile } from "@trialfit/rules";
 import { nearestWord } from "../read/nearestWord.ts";
-import { DimensionError, parseDimension } from "../units/parseDimension.ts";
-import {
-  type CompiledLimit,
-  type CompiledRule,
-  type ConditionNode,
-  type Leaf,
-  leavesOf,
-  type Reference,
-} from "./CompiledRule.ts";
-import { isNumeric, negated } from "./compare.ts";
+import { type CompiledRule, leavesOf } from "./CompiledRule.ts";
 import { CONFIRMED, factNames, factType } from "./factCatalog.ts";
+import { RuleError } from "./RuleError.ts";
+import type { RuleIssue } from "./RuleIssue.ts";
+import { limitName, type Path, RuleReading } from "./RuleReading.ts";
+import { readCondition } from "./readCondition.ts";
+import { readLimit } from "./readLimit.ts";
 import { templateNames } from "./templateNames.ts";
 
-/** A rule that cannot be used, with everything that is wrong with it. */
-export class RuleError extends Error {
-  readonly rule: string;
-  readonly problems: readonly string[];
-  constructor(rule: string, problems: readonly string[]) {
-    super(problems.map((problem) => `${rule}: ${problem}`).join("\n"));
-    this.name = "RuleError";
-    this.rule = rule;
-    this.problems = problems;
-  }
+/** A rule in the form that is judged, with everything that is wrong with its file. */
+export interface ReadRule {
+  /** Not to be trusted while there are issues: what cannot be read is no number in it. */
+  readonly rule: CompiledRule;
+  readonly issues: readonly RuleIssue[];
 }
 
-const LIMIT = /^limit\.([a-z][A-Za-z]*)$/;
-
-class Compiler {
-  readonly problems: string[] = [];
-  private readonly file: RuleFile;
-  /** Unit of each limit, from the fact that it is compared with. */
-  readonly limitUnits = new Map<string, string>();
-  asksToConfirm = false;
-
-  constructor(file: RuleFile) {
-    this.file = file;
+/** Refuses names in braces that print nothing. */
+function readText(reading: RuleReading, text: string, path: Path): readonly string[] {
+  const names = templateNames(text);
+  const limits = Object.keys(reading.file.limits ?? {}).map((name) => `limit.${name}`);
+  for (const name of new Set(names)) {
+    if (limitName(name) === undefined ? factType(name) !== undefined : limits.includes(name)) continue;
+    const expected = "a field, a quantity or one of its limits in the braces";
+    const didYouMean = nearestWord(name, [...factNames(), ...limits]);
+    reading.report("unknown-name-in-text", path, `"{${name}}", which prints nothing`, expected, {
+      didYouMean,
+    });
   }
+  return names;
+}
 
-  condition(condition: Condition, negate = false): ConditionNode {
-    if ("not" in condition) return this.condition(condition.not, !negate);
-    if ("all" in condition) return this.group(condition.all, negate ? "any" : "all", negate);
-    if ("any" in condition) return this.group(condition.any, negate ? "all" : "any", negate);
-    return this.leaf(condition, negate);
-  }
-
-  private group(children: readonly Condition[], kind: "all" | "any", negate: boolean): ConditionNode {
-    return { kind, children: children.map((child) => this.condition(child, negate)) };
-  }
-
-  private leaf(comparison: Comparison, negate: boolean): Leaf {
-    const operator = negate ? negated[comparison.operator] : comparison.operator;
-    const type = factType(comparison.fact);
-    if (type === undefined) this.unknownFact(comparison.fact);
-    else if (type.kind === "number" && type.nominalOnly === true) {
-      this.problems.push(`"${comparison.fact}" is known at the nominal values only and cannot be judged`);
-    } else if (isNumeric(operator) !== (type.kind === "number")) {
-      this.problems.push(`"${comparison.fact}" is a ${type.kind}: ${comparison.operator} cannot compare it`);
-    }
-    return { kind: "leaf", fact: this.factOf(comparison.fact), operator, value: this.reference(comparison) };
-  }
-
-  /** What a person saw is a fact of this rule alone. */
-  private factOf(name: string): string {
-    if (name !== CONFIRMED) return name;
-    if (this.file.confirm === undefined)
-      this.problems.push(`it asks for "${CONFIRMED}" but has no "confirm" that says what to look at`);
-    this.asksToConfirm = true;
-    return confirmationPath(this.file.id);
-  }
-
-  private reference({ fact, value }: Comparison): Reference {
-    const type = factType(fact);
-    if (typeof value === "object" && !Array.isArray(value)) {
-      const limit = LIMIT.exec(value.fact)?.[1];
-      if (limit === undefined) {
-        if (factType(value.fact) === undefined) this.unknownFact(value.fact);
-      } else if (this.file.limits?.[limit] === undefined) {
-        this.problems.push(`"${value.fact}" is not among its limits`);
-      } else if (type?.kind === "number") this.limitUnits.set(limit, type.unit);
-      return { kind: "fact", fact: value.fact };
-    }
-    if (type?.kind === "number") {
-      const text = String(value);
-      return { kind: "number", value: this.number(text, type.unit, fact), text };
-    }
-    const words = Array.isArray(value) ? value : [value];
-    for (const word of words) {
-      if (type !== undefined && !type.options.includes(word)) {
-        this.problems.push(`"${fact}" is never "${word}": it is one of ${type.options.join(", ")}`);
-      }
-    }
-    return { kind: "words", words };
-  }
-
-  number(text: string, unit: string, where: string): number {
-    try {
-      return parseDimension(text, { unit }).nominal;
-    } catch (error) {
-      if (!(error instanceof DimensionError)) throw error;
-      this.problems.push(`${where}: found "${text}" (${error.message}); expected ${error.expected}`);
-      return Number.NaN;
-    }
-  }
-
-  unknownFact(name: string): void {
-    const near = nearestWord(name, factNames());
-    this.problems.push(
-      `no field or quantity is called "${name}"${near === undefined ? "" : `; did you mean "${near}"?`}`,
+/** Reads what has the form of a rule file, against the fields and quantities that exist. */
+export function readRule(file: RuleFile): ReadRule {
+  const reading = new RuleReading(file);
+  const when = file.when === undefined ? undefined : readCondition(reading, file.when, ["when"]);
+  const requires = readCondition(reading, file.requires, ["requires"]);
+  const limits = Object.entries(file.limits ?? {}).map(([name, limit]) => readLimit(reading, name, limit));
+  if (file.confirm !== undefined && !reading.asksToConfirm)
+    reading.report(
+      "confirm-unused",
+      ["confirm"],
+      `what to look at, but no condition asks for "${CONFIRMED}"`,
+      `a condition such as { fact: ${CONFIRMED}, operator: equal, value: "yes" }`,
+      { key: true },
     );
-  }
-
-  limit(name: string, limit: LimitFile): CompiledLimit {
-    const unit = this.limitUnits.get(name);
-    if (unit === undefined) this.problems.push(`limit.${name} is never compared with anything`);
-    const read = (text: string) => this.number(text, unit ?? "1", `limit.${name}`);
-    const value = read(limit.value);
-    const [least, most] = limit.range.map(read) as [number, number];
-    if (!(least <= most)) this.problems.push(`limit.${name}: its range runs backwards`);
-    const cases = (limit.cases ?? []).map((one) => ({
-      when: this.condition(one.when),
-      value: read(one.value),
-      text: one.value,
-    }));
-    for (const one of [{ value, text: limit.value }, ...cases]) {
-      if (one.value < least || one.value > most) {
-        this.problems.push(`limit.${name}: ${one.text} lies outside its own range`);
-      }
-    }
-    return { fact: `limit.${name}`, unit: unit ?? "1", value, cases };
-  }
+  const texts = [
+    ...readText(reading, file.otherwise.do, ["otherwise", "do"]),
+    ...readText(reading, file.because, ["because"]),
+  ];
+  const named = [when, requires, ...limits.flatMap((limit) => limit.cases.map((one) => one.when))]
+    .flatMap(leavesOf)
+    .flatMap((leaf) => [leaf.fact, ...(leaf.value.kind === "fact" ? [leaf.value.fact] : [])]);
+  const facts = [...new Set([...named, ...texts])].filter((name) => limitName(name) === undefined).sort();
+  return { rule: { file, when, requires, limits, facts }, issues: reading.issues };
 }
 
 /**
@@ -139,27 +62,7 @@ class Compiler {
  * @throws RuleError with every problem.
  */
 export function compileRule(file: RuleFile): CompiledRule {
-  const compiler = new Compiler(file);
-  const when = file.when === undefined ? undefined : compiler.condition(file.when);
-  const requires = compiler.condition(file.requires);
-  const limits = Object.entries(file.limits ?? {}).map(([name, limit]) => compiler.limit(name, limit));
-  if (file.confirm !== undefined && !compiler.asksToConfirm)
-    compiler.problems.push(`it has "confirm", but no condition asks for "${CONFIRMED}"`);
-  const texts = [file.otherwise.do, file.because].flatMap(templateNames);
-  for (const name of texts) {
-    if (
-      LIMIT.test(name)
-        ? file.limits?.[name.slice("limit.".length)] === undefined
-        : factType(name) === undefined
-    ) {
-      compiler.unknownFact(name);
-    }
-  }
-  if (compiler.problems.length > 0) throw new RuleError(file.id, [...new Set(compiler.problems)]);
-  const trees = [when, requires, ...limits.flatMap((limit) => limit.cases.map((one) => one.when))];
-  const named = trees
-    .flatMap(leavesOf)
-    .flatMap((leaf) => [leaf.fact, ...(leaf.value.kind === "fact" ? [leaf.value.fact] : [])]);
-  const facts = [...new Set([...named, ...texts])].filter((name) => !LIMIT.test(name)).sort();
-  return { file, when, requires, limits, facts };
+  const { rule, issues } = readRule(file);
+  if (issues.length > 0) throw new RuleError(file.id, issues);
+  return rule;
 }

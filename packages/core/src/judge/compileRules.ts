@@ -1,6 +1,7 @@
 import { type RuleFile, ruleFiles, validateRuleFile } from "@trialfit/rules";
 import type { CompiledRule } from "./CompiledRule.ts";
-import { compileRule, RuleError } from "./compileRule.ts";
+import { compileRule } from "./compileRule.ts";
+import { RuleError } from "./RuleError.ts";
 
 const compiled = new WeakMap<RuleFile, CompiledRule>();
 

@@ -24,14 +24,27 @@ export function withLimits(rule: CompiledRule, lookup: Lookup): Lookup {
   return (fact) => limits.get(fact) ?? lookup(fact);
 }
 
+/** A verdict with, for `unknown`, the paths of the inputs that would settle it. */
+export interface Decided {
+  readonly verdict: VerdictWord;
+  readonly missing: readonly string[];
+}
+
 /**
- * The verdict of one rule by walking its conditions, without json-rules-engine: for searches that ask many times.
- * A differential test holds it to `judgeAll`.
+ * The verdict of one rule by walking its conditions, without json-rules-engine, with what is missing. A
+ * differential test holds it to `judgeAll`.
  */
-export function decideRule(rule: CompiledRule, lookup: Lookup): VerdictWord {
+export function decideWithMissing(rule: CompiledRule, lookup: Lookup): Decided {
   const scoped = withLimits(rule, lookup);
   const when = rule.when === undefined ? ALWAYS : decide(rule.when, scoped);
   const requires = decide(rule.requires, scoped);
   const lacking = [when, requires].some(({ missing, reasons }) => missing.length + reasons.length > 0);
-  return wordFor(when, requires, lacking);
+  const verdict = wordFor(when, requires, lacking);
+  const missing = verdict === "unknown" ? [...new Set([...when.missing, ...requires.missing])].sort() : [];
+  return { verdict, missing };
+}
+
+/** The verdict of one rule alone: for searches that ask many times. */
+export function decideRule(rule: CompiledRule, lookup: Lookup): VerdictWord {
+  return decideWithMissing(rule, lookup).verdict;
 }

@@ -3,7 +3,8 @@ import type { FieldValue } from "../read/FieldValue.ts";
 import type { Lookup } from "./decide.ts";
 import type { Fact } from "./Fact.ts";
 
-function factOfField(path: string, value: FieldValue | undefined): Fact {
+/** A field of the build as a fact; one that is not there is a missing fact. */
+export function factOfField(path: string, value: FieldValue | undefined): Fact {
   switch (value?.kind) {
     case "dimension":
       return { kind: "band", low: value.low, nominal: value.nominal, high: value.high, missing: [] };

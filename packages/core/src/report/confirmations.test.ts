@@ -2,7 +2,7 @@ import type { RuleFile } from "@trialfit/rules";
 import { describe, expect, it } from "vitest";
 import { evaluate } from "../evaluate.ts";
 import { compareRuleFixture } from "../judge/compareRuleFixture.test-support.ts";
-import { RuleError } from "../judge/compileRule.ts";
+import { RuleError } from "../judge/RuleError.ts";
 import type { Stage } from "../read/FieldSpec.ts";
 import { describeReport } from "./describeReport.ts";
 import { groupOf } from "./groupFindings.ts";
@@ -97,8 +97,8 @@ describe("rules that a person confirms", () => {
   it("are refused where the rule does not say what to look at, or never asks", async () => {
     const { confirm: _, ...silent } = rule;
     await expect(judge(undefined, undefined, silent)).rejects.toThrow(RuleError);
-    await expect(judge(undefined, undefined, silent)).rejects.toThrow(/what to look at/);
+    await expect(judge(undefined, undefined, silent)).rejects.toThrow(/confirm: with check/);
     const idle: RuleFile = { ...compareRuleFixture, confirm: rule.confirm! };
-    await expect(judge(undefined, undefined, idle)).rejects.toThrow(/no condition asks/);
+    await expect(judge(undefined, undefined, idle)).rejects.toThrow(/no condition asks for/);
   });
 });

@@ -87,6 +87,11 @@ function awaitsConfirmation({ verdict, rule }: Judged): boolean {
   );
 }
 
+/** What a rule tells the builder to do, with the numbers of this build. */
+export function remedyOf(judged: Judged): string {
+  return fillTemplate(judged.rule.file.otherwise.do, printer(judged));
+}
+
 /** The verdict of one rule as the report carries it. */
 export function reportVerdict(
   judged: Judged,
@@ -107,9 +112,7 @@ export function reportVerdict(
     nominally: verdict.nominally,
     because: fillTemplate(file.because, print),
     // What holds on paper and was not measured asks for measuring, not for a remedy.
-    ...(ASKING.has(verdict.verdict) && verdict.unmeasured === undefined
-      ? { remedy: fillTemplate(file.otherwise.do, print) }
-      : {}),
+    ...(ASKING.has(verdict.verdict) && verdict.unmeasured === undefined ? { remedy: remedyOf(judged) } : {}),
     ...(file.caution === undefined ? {} : { caution: file.caution }),
     ...(file.disputed === undefined ? {} : { disputed: file.disputed }),
     comparisons: verdict.comparisons,

@@ -29,11 +29,19 @@ export class DimensionError extends Error {
   readonly expected: string;
   /** Where in the longer form of a field it stands. */
   readonly path: readonly string[];
-  constructor(message: string, expected: string, path: readonly string[] = []) {
+  /** What is wrong: the unit, that there is none, or anything else. */
+  readonly flaw: "wrong-unit" | "no-unit" | "other";
+  constructor(
+    message: string,
+    expected: string,
+    path: readonly string[] = [],
+    flaw: DimensionError["flaw"] = "other",
+  ) {
     super(message);
     this.name = "DimensionError";
     this.expected = expected;
     this.path = path;
+    this.flaw = flaw;
   }
 }
 
@@ -63,7 +71,7 @@ function takeUnit(text: string, wanted: Unit, syntax: DimensionSyntax): { unit: 
   if (spelling === "" || (wanted.symbol === "1" && /^:\s*1$/.test(spelling))) {
     if (wanted.symbol === "1") return { unit: wanted, rest };
     const late = /[±+].*\d\s*[A-Za-z]/.test(rest) ? ": it stands after the number, before the tolerance" : "";
-    throw new DimensionError(`a number without a unit${late}`, describeSyntax(syntax));
+    throw new DimensionError(`a number without a unit${late}`, describeSyntax(syntax), [], "no-unit");
   }
   const unit = findUnit(spelling);
   if (unit === undefined) {
@@ -76,10 +84,20 @@ function takeUnit(text: string, wanted: Unit, syntax: DimensionSyntax): { unit: 
         : /tpi/i.test(spelling)
           ? " (write the pitch: 1/20 in for 20 threads per inch)"
           : "";
-    throw new DimensionError(`an unknown unit or word "${spelling}"${hint}`, describeSyntax(syntax));
+    throw new DimensionError(
+      `an unknown unit or word "${spelling}"${hint}`,
+      describeSyntax(syntax),
+      [],
+      "wrong-unit",
+    );
   }
   if (!sameDimensions(unit.dimensions, wanted.dimensions)) {
-    throw new DimensionError(`a ${unit.name}, which measures something else`, describeSyntax(syntax));
+    throw new DimensionError(
+      `a ${unit.name}, which measures something else`,
+      describeSyntax(syntax),
+      [],
+      "wrong-unit",
+    );
   }
   return { unit, rest };
 }
