@@ -3,7 +3,8 @@ import type { FieldValue } from "../read/FieldValue.ts";
 import type { Lookup } from "./decide.ts";
 import type { Fact } from "./Fact.ts";
 
-function factOfField(path: string, value: FieldValue | undefined): Fact {
+/** The fact that a field is; a missing one where the build has none of that path. */
+export function factOfField(path: string, value: FieldValue | undefined): Fact {
   switch (value?.kind) {
     case "dimension":
       return { kind: "band", low: value.low, nominal: value.nominal, high: value.high, missing: [] };
