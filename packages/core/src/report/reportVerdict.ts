@@ -4,6 +4,7 @@ import { decideLimit } from "../judge/decide.ts";
 import type { Settlement } from "../judge/howToSettle.ts";
 import type { Judged } from "../judge/judgeBuild.ts";
 import { lookupOf } from "../judge/lookupOf.ts";
+import type { HoldsIn } from "../judge/sampleVerdicts.ts";
 import { type BandEnd, fillTemplate } from "../judge/templateNames.ts";
 import { printBand, printDerivation, printField } from "./printValue.ts";
 import type { ReportVerdict } from "./Report.ts";
@@ -76,8 +77,14 @@ function takenFor({ verdict, derivations }: Judged): readonly string[] {
   return [...new Set(all)];
 }
 
-/** The verdict of one rule as the report carries it. */
-export function reportVerdict(judged: Judged): ReportVerdict {
+/** Verdicts beside which a share of drawn engines has a meaning: nothing is missing. */
+const COUNTED: ReadonlySet<string> = new Set(["holds", "fails", "open"]);
+
+/**
+ * The verdict of one rule as the report carries it.
+ * @param holdsIn in how many drawn engines it holds, where engines were drawn
+ */
+export function reportVerdict(judged: Judged, holdsIn: HoldsIn | undefined): ReportVerdict {
   const { verdict, rule, settlement } = judged;
   const { file } = rule;
   const print = printer(judged);
@@ -104,6 +111,7 @@ export function reportVerdict(judged: Judged): ReportVerdict {
     takenFor: takenFor(judged),
     settleBy: verdict.verdict === "open" ? settleBy(judged) : [],
     ...(settlement === undefined ? {} : { settlement: reportSettlement(settlement, judged) }),
+    ...(holdsIn === undefined || !COUNTED.has(verdict.verdict) ? {} : { holdsIn }),
     ...(verdict.unmeasured === undefined ? {} : { unmeasured: verdict.unmeasured }),
     ...(judged.at === undefined ? {} : { at: judged.at }),
     ...(judged.places === undefined ? {} : { places: judged.places }),
