@@ -1,6 +1,7 @@
 import type { Weight, Work } from "@trialfit/rules";
 import type { Doubt } from "../derive/statistics/rootSumSquare.ts";
 import type { Sampled } from "../derive/statistics/summarise.ts";
+import type { Settlement } from "../judge/howToSettle.ts";
 import type { PlaceVerdict } from "../judge/judgeBuild.ts";
 import type { HoldsIn } from "../judge/sampleVerdicts.ts";
 import type { Comparison, VerdictWord } from "../judge/Verdict.ts";
@@ -89,7 +90,7 @@ export interface ReportVerdict {
    * measured [SI; `unit` is the one to show it in], if they come out as expected. Absent: no measuring settles it.
    */
   readonly settlement?: {
-    readonly becomes: "holds" | "fails";
+    readonly becomes: Settlement["becomes"];
     readonly measure: readonly {
       readonly path: string;
       readonly uncertainty: number;
