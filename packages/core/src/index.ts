@@ -39,12 +39,14 @@ export { version } from "./derive/generated/version.ts";
 export { pathsOf } from "./derive/groupsOf.ts";
 export type { Quantity, QuantityExample, Route, SourceReference } from "./derive/Quantity.ts";
 export { outlineVertices } from "./derive/rodSweep.ts";
+export type { Sampled } from "./derive/statistics/summarise.ts";
 export { type EvaluateOptions, evaluate } from "./evaluate.ts";
 export type { CompiledRule } from "./judge/CompiledRule.ts";
 export { compileRule } from "./judge/compileRule.ts";
 export { compileRules } from "./judge/compileRules.ts";
 export { factNames, factType } from "./judge/factCatalog.ts";
 export { RuleError } from "./judge/RuleError.ts";
+export { checkDrawing, type Drawing, type HoldsIn, MOST_DRAWS } from "./judge/sampleVerdicts.ts";
 export { type BandEnd, type TemplatePiece, templateNames, templatePieces } from "./judge/templateNames.ts";
 export { type Comparison, type TraceBand, type VerdictWord, verdictWords } from "./judge/Verdict.ts";
 export type { Build } from "./read/Build.ts";
@@ -80,7 +82,14 @@ export { explainQuantity } from "./report/explainQuantity.ts";
 export { explainRule } from "./report/explainRule.ts";
 export { type FindingGroup, findingGroups, groupFindings, groupOf } from "./report/groupFindings.ts";
 export { printBand } from "./report/printValue.ts";
-export type { Report, ReportField, ReportQuantity, ReportSummary, ReportVerdict } from "./report/Report.ts";
+export type {
+  Report,
+  ReportField,
+  ReportQuantity,
+  ReportStatistics,
+  ReportSummary,
+  ReportVerdict,
+} from "./report/Report.ts";
 export type {
   BandBar,
   DocumentItem,

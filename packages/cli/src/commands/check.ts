@@ -1,5 +1,6 @@
 import { type ArgsDef, defineCommand } from "citty";
 import {
+  type Drawing,
   describeReport,
   evaluate,
   InputError,
@@ -12,6 +13,7 @@ import { outputArgs, stageArg } from "../commonArgs.ts";
 import { ExitCode } from "../ExitCode.ts";
 import { type Format, render } from "../output.ts";
 import { printProblems } from "../printProblems.ts";
+import { drawArgs, readDrawing } from "../readDrawing.ts";
 import { readInput } from "../readInput.ts";
 import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
 import { UsageError } from "../UsageError.ts";
@@ -24,19 +26,25 @@ const args = {
   },
   stage: stageArg,
   brief: { type: "boolean", description: "Only what must be done, without reasons and without what holds" },
+  ...drawArgs,
   ...outputArgs,
 } as const satisfies ArgsDef;
 
-/** @param whole whether the report carries every quantity, not only those that the rules ask for */
+/**
+ * @param whole whether the report carries every quantity, not only those that the rules ask for
+ * @param statistics engines to draw, if any
+ */
 async function checkOne(
   file: string,
   stage: Stage | undefined,
   whole: boolean,
+  statistics: Drawing | undefined,
 ): Promise<Report | readonly Problem[]> {
   try {
     const build = readBuildText(await readInput(file), file === "-" ? "standard input" : file);
     return await evaluate(build, {
       ...(stage === undefined ? {} : { stage }),
+      ...(statistics === undefined ? {} : { statistics }),
       ...(whole ? { quantities: "all" as const } : {}),
     });
   } catch (error) {
@@ -58,13 +66,14 @@ export const check = defineCommand({
     description: "Check builds: what holds, what fails, what must be measured, what is missing",
   },
   args,
-  run: async ({ args: { _: files, stage, brief, format, colour }, rawArgs }) => {
+  run: async ({ args: { _: files, stage, brief, draw, seed, format, colour }, rawArgs }) => {
     refuseUnknownOptions(rawArgs, args);
     if (files.length === 0 && process.stdin.isTTY)
       throw new UsageError("name a build file, or - to read standard input");
+    const drawing = readDrawing(draw, seed);
     const results = await Promise.all(
       (files.length === 0 ? ["-"] : files).map((file) =>
-        checkOne(file, stage as Stage | undefined, format === "json"),
+        checkOne(file, stage as Stage | undefined, format === "json", drawing),
       ),
     );
     const reports = results.filter((one): one is Report => "summary" in one);

@@ -12,6 +12,7 @@ import {
 } from "trialfit";
 import { outputArgs } from "../commonArgs.ts";
 import { type Format, render } from "../output.ts";
+import { drawArgs, readDrawing } from "../readDrawing.ts";
 import { readInput } from "../readInput.ts";
 import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
 import { UsageError } from "../UsageError.ts";
@@ -27,6 +28,7 @@ const args = {
     required: false,
     description: "Build file whose numbers to work through; - for standard input",
   },
+  ...drawArgs,
   ...outputArgs,
 } as const satisfies ArgsDef;
 
@@ -37,8 +39,11 @@ export const explain = defineCommand({
     description: "Explain a rule, a quantity or a field, with the numbers of a build when one is given",
   },
   args,
-  run: async ({ args: { name, build, format, colour }, rawArgs }) => {
+  run: async ({ args: { name, build, draw, seed, format, colour }, rawArgs }) => {
     refuseUnknownOptions(rawArgs, args);
+    const statistics = readDrawing(draw, seed);
+    if (statistics !== undefined && build === undefined)
+      throw new UsageError("--draw draws engines of a build: name its file");
     const rule = ruleFiles.find((one) => one.id === name);
     const quantity = quantities.get(name);
     const field = fields.get(name);
@@ -56,6 +61,7 @@ export const explain = defineCommand({
       build === undefined
         ? undefined
         : await evaluate(readBuildText(await readInput(build), build), {
+            ...(statistics === undefined ? {} : { statistics }),
             quantities: quantity === undefined ? [] : [quantity.id],
           });
     const document =

@@ -1,3 +1,5 @@
+import type { RootSumSquare } from "./statistics/rootSumSquare.ts";
+
 /** What one toleranced input does to a quantity, on its own. */
 export interface Spread {
   readonly path: string;
@@ -19,6 +21,8 @@ export interface DerivedValue {
   readonly inputs: Readonly<Record<string, number>>;
   /** Largest first; only inputs that have a tolerance and matter. */
   readonly spread: readonly Spread[];
+  /** Statistical band beside the worst case; absent where a band has no meaning. */
+  readonly rootSumSquare?: RootSumSquare;
   /** Paths of fields that rest on a documented default. */
   readonly assumed: readonly string[];
   /** What the ways taken to it take for granted, in words. */

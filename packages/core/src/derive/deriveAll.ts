@@ -1,121 +1,45 @@
-import type { FieldValue, TableRow } from "../read/FieldValue.ts";
+import type { FieldValue } from "../read/FieldValue.ts";
 import { fieldLabel } from "../read/fieldCatalog.ts";
 import { formatNumber } from "../units/formatNumber.ts";
+import { Chain, movedBy } from "./Chain.ts";
 import type { Derivation } from "./Derivation.ts";
 import { describeContradiction } from "./describeContradiction.ts";
 import { isAssumed } from "./isAssumed.ts";
+import { isContradiction } from "./isContradiction.ts";
 import type { Quantity } from "./Quantity.ts";
-import { type Catalog, type Overrides, RootFinder } from "./rootsOf.ts";
+import type { Catalog, Overrides } from "./rootsOf.ts";
 import { searchBand, type Tolerance } from "./searchBand.ts";
+import { rootSumSquare } from "./statistics/rootSumSquare.ts";
 
 type Values = ReadonlyMap<string, FieldValue>;
 
 export type { Overrides };
 
-/** Fields moved off their nominal values, and what was worked out for them. */
-interface Moved {
-  readonly fields: ReadonlyMap<string, number>;
-  readonly known: Map<string, number>;
+/** What a statistic comes to, or undefined where it meets inputs that cannot be: it must not change a value. */
+function possibly<T>(statistic: () => T): T | undefined {
+  try {
+    return statistic();
+  } catch (error) {
+    if (isContradiction(error)) return undefined;
+    throw error;
+  }
 }
-
-const movedBy = (fields: Iterable<readonly [string, number]>): Moved => ({
-  fields: new Map(fields),
-  known: new Map(),
-});
 
 class Deriver {
   readonly results = new Map<string, Derivation>();
-  /** Values by what they rest on, of quantities whose computation is a search of its own. */
-  private readonly searched = new Map<string, number>();
-  private readonly nominals = new Map<string, number>();
-  private readonly finder: RootFinder;
-  private readonly values: Values;
+  private readonly chain: Chain;
   private readonly catalog: Catalog;
   private readonly overrides: Overrides;
 
   constructor(values: Values, catalog: Catalog, overrides: Overrides) {
-    this.values = values;
+    this.chain = new Chain(values, catalog, overrides);
     this.catalog = catalog;
     this.overrides = overrides;
-    this.finder = new RootFinder(
-      catalog,
-      (path) => this.value(path) !== undefined,
-      (id) => overrides.has(id),
-    );
-  }
-
-  private value(path: string): FieldValue | undefined {
-    return this.overrides.get(path) ?? this.values.get(path);
-  }
-
-  /**
-   * The value of a field or quantity with some fields moved; what does not rest on them is computed once.
-   * @param moved fields by path, and every value worked out for these fields so far
-   */
-  private at(id: string, moved: Moved): number {
-    const direct = moved.fields.get(id) ?? moved.known.get(id);
-    if (direct !== undefined) return direct;
-    const field = this.value(id);
-    if (field?.kind === "dimension") return field.nominal;
-    const touched = moved.fields.size > 0 && this.touches(id, moved.fields);
-    if (!touched) {
-      const known = this.nominals.get(id);
-      if (known !== undefined) return known;
-    }
-    const quantity = this.catalog.get(id)!;
-    const result =
-      touched && quantity.shape === "guarded" ? this.search(quantity, moved) : this.compute(quantity, moved);
-    (touched ? moved.known : this.nominals).set(id, result);
-    return result;
-  }
-
-  private touches(id: string, moved: ReadonlyMap<string, number>): boolean {
-    for (const root of this.finder.rootsOf(id)) if (moved.has(root)) return true;
-    return false;
-  }
-
-  /** Computes a searching quantity once for each set of values that it rests on. */
-  private search(quantity: Quantity, moved: Moved): number {
-    const roots = this.finder.rootsOf(quantity.id);
-    const key = JSON.stringify([quantity.id, [...moved.fields].filter(([path]) => roots.has(path))]);
-    let result = this.searched.get(key);
-    if (result === undefined) {
-      result = this.compute(quantity, moved);
-      this.searched.set(key, result);
-    }
-    return result;
-  }
-
-  private inputsOf(quantity: Quantity, moved: Moved): Record<string, number> {
-    return Object.fromEntries(
-      Object.entries(this.finder.routeOf(quantity.id).inputs).map(([name, path]) => [
-        name,
-        this.at(path, moved),
-      ]),
-    );
-  }
-
-  private compute(quantity: Quantity, moved: Moved): number {
-    const route = this.finder.routeOf(quantity.id);
-    const words: Record<string, string> = {};
-    for (const [name, path] of Object.entries(route.choices)) {
-      const value = this.value(path);
-      if (value?.kind === "choice") words[name] = value.value;
-    }
-    const tables: Record<string, readonly TableRow[]> = {};
-    for (const [name, path] of Object.entries(route.tables)) {
-      const value = this.value(path);
-      if (value?.kind === "table") tables[name] = value.rows;
-    }
-    const result = quantity.compute(this.inputsOf(quantity, moved), words, tables, route.index);
-    if (!Number.isFinite(result))
-      throw new RangeError(`${quantity.name.toLowerCase()} has no finite value for these inputs`);
-    return result;
   }
 
   /** A direct input as text for people, with its name. */
   private shown(path: string): string | undefined {
-    const value = this.value(path);
+    const value = this.chain.value(path);
     if (value?.kind === "dimension") return `${fieldLabel(path)} ${value.text}`;
     const derived = this.results.get(path);
     const other = this.catalog.get(path);
@@ -126,7 +50,7 @@ class Deriver {
   /** What the ways taken down to the fields take for granted. */
   private takenFor(id: string): readonly string[] {
     if (!this.catalog.has(id) || this.overrides.has(id)) return [];
-    const { inputs, assumes } = this.finder.routeOf(id);
+    const { inputs, assumes } = this.chain.finder.routeOf(id);
     const below = Object.values(inputs).flatMap((path) => this.takenFor(path));
     return [...new Set(assumes === undefined ? below : [assumes, ...below])];
   }
@@ -141,34 +65,39 @@ class Deriver {
 
   private deriveNew(id: string): Derivation {
     const quantity = this.catalog.get(id)!;
-    const roots = [...this.finder.rootsOf(id)];
-    const missing = this.finder.lacking(id);
+    const { finder } = this.chain;
+    const roots = [...finder.rootsOf(id)];
+    const missing = finder.lacking(id);
     if (missing.length > 0) return { state: "missing", id, missing };
     const tolerances = (quantity.nominalOnly ? [] : roots).flatMap((path): Tolerance[] => {
-      const value = this.value(path);
+      const value = this.chain.value(path);
       return value?.kind === "dimension" && value.low < value.high ? [{ path, ...value }] : [];
     });
     try {
-      const nominal = this.at(id, movedBy([]));
-      const band = searchBand(
-        (point) => this.at(id, movedBy(tolerances.map(({ path }, index) => [path, point[index]!]))),
-        tolerances,
-        nominal,
-        quantity.shape === "guarded",
-      );
-      const assumed = roots.filter((path) => isAssumed(this.value(path))).sort();
-      const inputs = this.inputsOf(quantity, movedBy([]));
-      return { state: "value", id, nominal, ...band, inputs, assumed, takenFor: this.takenFor(id) };
+      return { state: "value", id, ...this.values(quantity, roots, tolerances) };
     } catch (error) {
-      // Running out of stack is a RangeError too, but a defect of ours, not of the inputs.
-      if (error instanceof RangeError && !/call stack/i.test(error.message))
-        return {
-          state: "impossible",
-          id,
-          reason: describeContradiction(quantity, error.message, (path) => this.shown(path)),
-        };
-      throw error;
+      if (!isContradiction(error)) throw error;
+      const reason = describeContradiction(quantity, error.message, (path) => this.shown(path));
+      return { state: "impossible", id, reason };
     }
+  }
+
+  private values(quantity: Quantity, roots: readonly string[], tolerances: readonly Tolerance[]) {
+    const { id, shape, nominalOnly } = quantity;
+    const nominal = this.chain.at(id, movedBy([]));
+    const at = (point: readonly number[]) =>
+      this.chain.at(id, movedBy(tolerances.map(({ path }, index) => [path, point[index]!])));
+    const guarded = shape === "guarded";
+    const band = searchBand(at, tolerances, nominal, guarded);
+    const likely = nominalOnly ? undefined : possibly(() => rootSumSquare(at, tolerances, band, guarded));
+    return {
+      nominal,
+      ...band,
+      ...(likely === undefined ? {} : { rootSumSquare: likely }),
+      inputs: this.chain.inputsOf(quantity, movedBy([])),
+      assumed: roots.filter((path) => isAssumed(this.chain.value(path))).sort(),
+      takenFor: this.takenFor(id),
+    };
   }
 }
 

@@ -1,20 +1,12 @@
-import { deriveAll } from "../derive/deriveAll.ts";
 import type { Catalog } from "../derive/rootsOf.ts";
-import type { DimensionValue, FieldValue } from "../read/FieldValue.ts";
-import { decideRule } from "./decideRule.ts";
 import type { Judged } from "./judgeBuild.ts";
-import { lookupOf } from "./lookupOf.ts";
+import { measuring, type SettledWord, type ToMeasure, wordAtNominal, wordWith } from "./measuring.ts";
+import { AT_ONCE, FINEST, MOST, settleSingly } from "./settleSingly.ts";
 import type { Comparison } from "./Verdict.ts";
-
-/** One dimension to measure, and how well: half of the width of the band that it may then have, SI. */
-export interface ToMeasure {
-  readonly path: string;
-  readonly uncertainty: number;
-}
 
 /** What would make an open verdict certain, if the measured sizes come out as expected. */
 export interface Settlement {
-  readonly becomes: "holds" | "fails";
+  readonly becomes: SettledWord;
   readonly measure: readonly ToMeasure[];
 }
 
@@ -24,16 +16,10 @@ interface Adverse {
   readonly reach: number;
 }
 
-/** Share of its tolerance to which an input is measured at most, so that the naming of it means something. */
-const MOST = 0.9;
 /** Share of its tolerance to which a careful measurement brings an input. */
 const CAREFUL = 0.3;
-/** Share of its tolerance beyond which nobody measures: what would need it lies on its limit. */
-const FINEST = 0.02;
 /** Part of the room to the limit that the narrowed inputs may take. */
 const ENOUGH = 0.98;
-/** As many dimensions as a person measures for one answer. */
-const AT_ONCE = 6;
 /** Tightening tried when what a straight line promises is not enough. */
 const TRIALS = [1, 0.7, 0.45, 0.25, 0.1];
 
@@ -86,42 +72,26 @@ function narrowing(comparison: Comparison, judged: Judged): ReadonlyMap<string, 
   return new Map(first.chosen.map(({ path }) => [path, first.share]));
 }
 
-/** A dimension as it is when it was measured to the given share of its tolerance, and came out as expected. */
-function narrowed(value: DimensionValue, share: number): DimensionValue {
-  const width = (share * (value.high - value.low)) / 2;
-  return { ...value, low: value.nominal - width, high: value.nominal + width };
-}
-
 /**
  * The fewest dimensions that would settle an open verdict, and the uncertainty to which each must be measured. The
  * straight lines of the sensitivities propose; the proposal is then evaluated with its full band, and tightened
- * until the rule is certain.
+ * until the rule is certain. Where the lines propose nothing of use, as where a quantity turns round within the
+ * tolerances, the weightiest dimensions are tried one by one.
  * @returns undefined when no measuring settles it, as when the nominal value lies on the limit
  */
 export function howToSettle(judged: Judged, catalog: Catalog): Settlement | undefined {
-  const { rule, verdict, values } = judged;
-  const becomes = verdict.nominally ? "holds" : "fails";
+  const becomes = wordAtNominal(judged, catalog);
+  if (becomes === undefined) return undefined;
   const widths = new Map<string, number>();
-  for (const comparison of verdict.comparisons.filter((one) => one.state === "possible")) {
+  for (const comparison of judged.verdict.comparisons.filter((one) => one.state === "possible")) {
     const proposal = narrowing(comparison, judged);
     for (const [path, share] of proposal ?? []) widths.set(path, Math.min(share, widths.get(path) ?? 1));
   }
-  if (widths.size === 0) return undefined;
-  const wanted = rule.facts.filter((fact) => catalog.has(fact));
-  for (const trial of TRIALS) {
-    const tried = new Map<string, FieldValue>(values);
-    const measure: ToMeasure[] = [];
-    for (const [path, share] of widths) {
-      const value = values.get(path);
-      if (value?.kind !== "dimension") continue;
-      const closer = narrowed(value, trial * share);
-      tried.set(path, closer);
-      measure.push({ path, uncertainty: closer.high - closer.nominal });
-    }
-    if (decideRule(rule, lookupOf(tried, deriveAll(tried, catalog, wanted))) === becomes)
-      return { becomes, measure };
+  for (const trial of widths.size === 0 ? [] : TRIALS) {
+    const measured = measuring(judged, new Map([...widths].map(([path, share]) => [path, trial * share])));
+    if (wordWith(measured, judged, catalog) === becomes) return { becomes, measure: measured.measure };
   }
-  return undefined;
+  return settleSingly(judged, catalog, becomes);
 }
 
 /** Adds to an open verdict what would settle it. */

@@ -1,7 +1,7 @@
 import type { Derivation } from "../derive/Derivation.ts";
 import { deriveAll } from "../derive/deriveAll.ts";
-import { differingFields, placesOf, wholeValues } from "../derive/places.ts";
-import { type Catalog, RootFinder } from "../derive/rootsOf.ts";
+import { placesOf } from "../derive/places.ts";
+import type { Catalog } from "../derive/rootsOf.ts";
 import type { PositionKind } from "../read/FieldSpec.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
 import type { CompiledRule } from "./CompiledRule.ts";
@@ -9,6 +9,7 @@ import type { Settlement } from "./howToSettle.ts";
 import { judgeAll } from "./judgeAll.ts";
 import { lookupOf } from "./lookupOf.ts";
 import type { TraceBand, Verdict, VerdictWord } from "./Verdict.ts";
+import { whereJudged } from "./whereJudged.ts";
 
 type Values = ReadonlyMap<string, FieldValue>;
 type Derivations = ReadonlyMap<string, Derivation>;
@@ -64,14 +65,6 @@ function placeVerdict({ verdict, at }: Judged): PlaceVerdict {
   };
 }
 
-/** Which kind of place a rule must be judged at: one that its facts differ by. Cylinders come before their crankpins. */
-function kindOf(rule: CompiledRule, finder: RootFinder, differing: ReadonlyMap<string, PositionKind>) {
-  const kinds = new Set(
-    rule.facts.flatMap((fact) => [...finder.rootsOf(fact)]).flatMap((path) => differing.get(path) ?? []),
-  );
-  return (["main", "cylinder", "crankpin"] as const).find((kind) => kinds.has(kind));
-}
-
 /** What the judging of places shares. */
 interface Ground {
   readonly values: Values;
@@ -122,15 +115,9 @@ export async function judgeBuild(
   catalog: Catalog,
   more: Iterable<string>,
 ): Promise<{ readonly derivations: Derivations; readonly judged: readonly Judged[] }> {
-  const whole = wholeValues(values);
+  const { whole, common, placed, differs } = whereJudged(values, rules, catalog);
   const asked = rules.flatMap((rule) => rule.facts).filter((fact) => catalog.has(fact));
   const derivations = deriveAll(whole, catalog, new Set([...asked, ...more]));
-  const differing = differingFields(values);
-  const given = (path: string) => values.has(path) || differing.has(path);
-  const finder = new RootFinder(catalog, given, () => false);
-  const differs = (fact: string) => [...finder.rootsOf(fact)].some((path) => differing.has(path));
-  const kinds = new Map(rules.map((rule) => [rule, kindOf(rule, finder, differing)] as const));
-  const common = rules.filter((rule) => kinds.get(rule) === undefined);
   const verdicts = await judgeAll(common, lookupOf(whole, derivations));
   const judged: Judged[] = common.map((rule, index) => ({
     rule,
@@ -138,11 +125,8 @@ export async function judgeBuild(
     values: whole,
     derivations,
   }));
-  for (const kind of ["cylinder", "crankpin", "main"] as const) {
-    const here = rules.filter((rule) => kinds.get(rule) === kind);
-    if (here.length > 0)
-      judged.push(...(await judgeAt(kind, here, { values, catalog, derivations, differs })));
-  }
+  for (const { kind, rules: here } of placed)
+    judged.push(...(await judgeAt(kind, here, { values, catalog, derivations, differs })));
   judged.sort((a, b) => (a.rule.file.id < b.rule.file.id ? -1 : 1));
   return { derivations, judged };
 }

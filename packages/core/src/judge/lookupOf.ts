@@ -3,7 +3,7 @@ import type { FieldValue } from "../read/FieldValue.ts";
 import type { Lookup } from "./decide.ts";
 import type { Fact } from "./Fact.ts";
 
-/** A field of the build as a fact; one that is not there is a missing fact. */
+/** The fact that a field is; a missing one where the build has none of that path. */
 export function factOfField(path: string, value: FieldValue | undefined): Fact {
   switch (value?.kind) {
     case "dimension":

@@ -1,5 +1,9 @@
 import type { RuleFile, Standing, Weight, Work } from "@trialfit/rules";
+import type { Doubt } from "../derive/statistics/rootSumSquare.ts";
+import type { Sampled } from "../derive/statistics/summarise.ts";
+import type { Settlement } from "../judge/howToSettle.ts";
 import type { PlaceVerdict } from "../judge/judgeBuild.ts";
+import type { HoldsIn } from "../judge/sampleVerdicts.ts";
 import type { Comparison, VerdictWord } from "../judge/Verdict.ts";
 import type { Confirmation } from "../read/confirmations.ts";
 import type { PositionKind, Provenance, Stage } from "../read/FieldSpec.ts";
@@ -34,8 +38,25 @@ export interface ReportQuantity {
   /** Formula or method, and the values of its direct inputs. */
   readonly formula: string;
   readonly inputs?: Readonly<Record<string, number>>;
-  /** Share of each toleranced input in the spread, largest first. */
-  readonly spread?: readonly { readonly path: string; readonly share: number }[];
+  /**
+   * What each toleranced input does to it, largest first: its share in the width of the worst-case band, and its share
+   * in the sum of squares of the root-sum-square band (absent where there is none).
+   */
+  readonly spreadBy?: readonly {
+    readonly path: string;
+    readonly share: number;
+    readonly varianceShare?: number;
+  }[];
+  /** Statistical band beside the worst case, for independent inputs whose tolerances are equally many deviations. */
+  readonly rootSumSquare?: {
+    readonly low: number;
+    readonly centre: number;
+    readonly high: number;
+    /** Why it is not to be trusted; empty where it is. */
+    readonly doubts: readonly Doubt[];
+  };
+  /** How it scatters over the drawn engines, where engines were drawn. */
+  readonly sampled?: Sampled;
   readonly assumed?: readonly string[];
   /** What the way to it takes for granted, in words: a stand-in where nothing was measured. */
   readonly takenFor?: readonly string[];
@@ -72,13 +93,15 @@ export interface ReportVerdict {
    * measured [SI; `unit` is the one to show it in], if they come out as expected. Absent: no measuring settles it.
    */
   readonly settlement?: {
-    readonly becomes: "holds" | "fails";
+    readonly becomes: Settlement["becomes"];
     readonly measure: readonly {
       readonly path: string;
       readonly uncertainty: number;
       readonly unit: string;
     }[];
   };
+  /** In how many of the drawn engines it holds, where engines were drawn and no input is missing. */
+  readonly holdsIn?: HoldsIn;
   /** For `open`: dimensions that hold on paper only, at a stage by which they are to be measured. */
   readonly unmeasured?: readonly string[];
   /** Where dimensions were measured by position: the worst cylinder, crankpin or main bearing, and each of them. */
@@ -127,6 +150,14 @@ export interface ReportExchange {
   }[];
 }
 
+/** How the engines were drawn that stand beside the verdicts. They change none. */
+export interface ReportStatistics {
+  readonly draws: number;
+  readonly seed: number;
+  /** By which laws they were drawn, and what they are good for, in words. */
+  readonly about: string;
+}
+
 /** The result of an evaluation: plain data, stable order, serialisable. */
 export interface Report {
   readonly format: "trialfit-report";
@@ -135,6 +166,8 @@ export interface Report {
   readonly build: { readonly name: string; readonly file?: string; readonly hash: string };
   readonly stage: Stage | "all";
   readonly summary: ReportSummary;
+  /** Where engines were drawn within the tolerances. */
+  readonly statistics?: ReportStatistics;
   /** In the order of the rules' ids; also those that hold. */
   readonly verdicts: readonly ReportVerdict[];
   readonly quantities: readonly ReportQuantity[];

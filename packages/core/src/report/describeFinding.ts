@@ -1,11 +1,12 @@
 import { isConfirmationPath } from "../read/confirmations.ts";
 import { confirmationLines } from "./confirmationLines.ts";
 import { describeComparison } from "./describeComparison.ts";
+import { likelyLines } from "./describeLikely.ts";
 import { describeOpen } from "./describeOpen.ts";
 import { describePlaces } from "./describePlaces.ts";
 import { nameFields } from "./nameFields.ts";
 import { nameSource } from "./nameSource.ts";
-import type { ReportVerdict } from "./Report.ts";
+import type { Report, ReportVerdict } from "./Report.ts";
 import type { DocumentItem, DocumentLine, Tone } from "./ReportDocument.ts";
 
 const TONES: Readonly<Record<ReportVerdict["verdict"], Tone>> = {
@@ -56,14 +57,22 @@ function unsettled(verdict: ReportVerdict): readonly DocumentLine[] {
   return [...lines, ...verdict.reasons.map((text) => ({ label: "cannot be", text }))];
 }
 
-/** One verdict with its numbers, trace, reason and remedy. */
-export function describeFinding(verdict: ReportVerdict, detail: Detail = "full"): DocumentItem {
+/**
+ * One verdict with its numbers, trace, reason and remedy.
+ * @param report where the verdict is from, for what drawn engines say of it
+ */
+export function describeFinding(
+  verdict: ReportVerdict,
+  detail: Detail = "full",
+  report?: Report,
+): DocumentItem {
   const tone = TONES[verdict.verdict];
   const lines: DocumentLine[] = [
     { label: verdict.verdict, text: `weight: ${verdict.weight}; work: ${verdict.work}`, tone },
     ...requirements(verdict),
     ...confirmationLines(verdict),
     ...unsettled(verdict),
+    ...(report === undefined ? [] : likelyLines(verdict, report)),
   ];
   if (detail === "full") lines.push({ label: "why", text: verdict.because });
   if (verdict.remedy !== undefined && verdict.remedy !== "")

@@ -36,7 +36,8 @@ export function describeOpen(verdict: ReportVerdict): readonly DocumentLine[] {
   const lines: DocumentLine[] = [{ label: "open", text: why(verdict) }];
   if (settlement !== undefined) {
     const those = settlement.measure.length === 1 ? "this comes" : "these come";
-    const text = `${toMeasure(settlement)}: then it surely ${settlement.becomes}, if ${those} out as expected`;
+    const then = settlement.becomes === "not-applicable" ? "does not apply" : settlement.becomes;
+    const text = `${toMeasure(settlement)}: then it surely ${then}, if ${those} out as expected`;
     return [...lines, { label: "measure", text }];
   }
   if (settleBy.length === 0) return lines;

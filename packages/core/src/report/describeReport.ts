@@ -39,10 +39,22 @@ function askFirst(verdicts: readonly ReportVerdict[]): string {
     : `Ask for these first: ${first.map(([path, count]) => `${fieldLabel(path)} (${count} rules)`).join("; ")}.`;
 }
 
+/** How engines were drawn, where they were. */
+export function statisticsNote(report: Report | undefined): readonly string[] {
+  return report?.statistics === undefined ? [] : [`Drawn engines: ${report.statistics.about}`];
+}
+
+function drawnLines({ statistics }: Report): readonly DocumentLine[] {
+  if (statistics === undefined) return [];
+  const { draws, seed } = statistics;
+  return [{ text: `${draws} engines drawn within the tolerances, seed ${seed}: no verdict rests on them` }];
+}
+
 function findingSection(
   group: FindingGroup,
   verdicts: readonly ReportVerdict[],
   detail: Detail,
+  report: Report,
 ): DocumentSection {
   const heading = `${findingGroups[group]} (${verdicts.length})`;
   if (group === "confirm")
@@ -61,7 +73,7 @@ function findingSection(
     : {
         heading,
         items: verdicts.map(
-          group === "contradiction" ? describeUnknown : (one) => describeFinding(one, detail),
+          group === "contradiction" ? describeUnknown : (one) => describeFinding(one, detail, report),
         ),
       };
 }
@@ -91,7 +103,7 @@ function headline(report: Report): DocumentLine {
 export function describeReport(report: Report, detail: Detail = "full"): ReportDocument {
   const { summary } = report;
   const groups = [...groupFindings(report)].filter(([, verdicts]) => verdicts.length > 0);
-  const findings = groups.map(([group, verdicts]) => findingSection(group, verdicts, detail));
+  const findings = groups.map(([group, verdicts]) => findingSection(group, verdicts, detail, report));
   const settled = detail === "brief" ? [] : [heldSection(report), skippedSection(report)];
   return {
     title: report.build.name,
@@ -100,6 +112,7 @@ export function describeReport(report: Report, detail: Detail = "full"): ReportD
       {
         text: `${report.verdicts.length} rules: ${summary.holds} hold, ${summary.fails} fail, ${summary.open} open, ${summary.unknown} unknown, ${summary.toConfirm} to be confirmed, ${summary.notApplicable} not applicable`,
       },
+      ...drawnLines(report),
       {
         text: `trialfit ${report.trialfit}; stage: ${report.stage}; build ${report.build.hash.slice(0, 12)}`,
         tone: "faint",
@@ -112,6 +125,10 @@ export function describeReport(report: Report, detail: Detail = "full"): ReportD
       straySection(report),
       assumptionSection(report),
     ]).filter((section) => section.items.length > 0),
-    closing: [`Not checked here: ${notCovered}. Check them by hand before assembly.`, DISCLAIMER],
+    closing: [
+      ...statisticsNote(report),
+      `Not checked here: ${notCovered}. Check them by hand before assembly.`,
+      DISCLAIMER,
+    ],
   };
 }

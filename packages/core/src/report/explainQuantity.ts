@@ -2,6 +2,8 @@ import { quantities } from "../derive/generated/quantities.ts";
 import type { Quantity } from "../derive/Quantity.ts";
 import { fieldLabel, fields } from "../read/fieldCatalog.ts";
 import { formatNumber } from "../units/formatNumber.ts";
+import { rootSumSquareText, sampledText, spreadText } from "./describeLikely.ts";
+import { statisticsNote } from "./describeReport.ts";
 import { describeRoutes } from "./describeRoutes.ts";
 import { nameFields } from "./nameFields.ts";
 import { nameSource } from "./nameSource.ts";
@@ -50,15 +52,15 @@ function workedItem(worked: ReportQuantity, build: string): DocumentItem {
     nominal: worked.nominal ?? Number.NaN,
     high: worked.high ?? Number.NaN,
   };
-  const shares = (worked.spread ?? [])
-    .filter(({ share }) => share >= 0.005)
-    .map(({ path, share }) => `${fieldLabel(path)} ${Math.round(share * 100)} %`);
+  const line = (label: string, text: string | undefined) => (text === undefined ? [] : [{ label, text }]);
   return {
     title: build,
     tone: "plain",
     lines: [
       { label: "value", text: `${worked.symbol} = ${printBand(band, worked.unit, worked.decimals)}` },
-      ...(shares.length === 0 ? [] : [{ label: "spread", text: shares.join("; ") }]),
+      ...line("likely", rootSumSquareText(worked)),
+      ...line("drawn", sampledText(worked)),
+      ...line("spread", spreadText(worked)),
       ...((worked.assumed ?? []).length === 0
         ? []
         : [{ label: "assumed", text: worked.assumed!.map(fieldLabel).join("; ") }]),
@@ -90,6 +92,6 @@ export function explainQuantity(quantity: Quantity, report?: Report): ReportDocu
         ? []
         : [{ heading: "Worked", items: [workedItem(worked, report!.build.name)] }]),
     ],
-    closing: [],
+    closing: statisticsNote(report),
   };
 }

@@ -4,7 +4,7 @@ import { templatePieces } from "../judge/templateNames.ts";
 import { confirmLines } from "./confirmationLines.ts";
 import { describeCondition } from "./describeCondition.ts";
 import { describeFinding } from "./describeFinding.ts";
-import { DISCLAIMER } from "./describeReport.ts";
+import { DISCLAIMER, statisticsNote } from "./describeReport.ts";
 import { nameSource } from "./nameSource.ts";
 import type { Report } from "./Report.ts";
 import type { DocumentItem, DocumentLine, DocumentSection, ReportDocument } from "./ReportDocument.ts";
@@ -61,7 +61,7 @@ export function explainRule(file: RuleFile, report?: Report): ReportDocument {
   const limits = Object.entries(file.limits ?? {});
   if (limits.length > 0) sections.push({ heading: "Limits", items: limits.map(limitItem) });
   if (report !== undefined && verdict !== undefined) {
-    sections.push({ heading: `On ${report.build.name}`, items: [describeFinding(verdict)] });
+    sections.push({ heading: `On ${report.build.name}`, items: [describeFinding(verdict, "full", report)] });
   }
-  return { title: file.title, lead: [], sections, closing: [DISCLAIMER] };
+  return { title: file.title, lead: [], sections, closing: [...statisticsNote(report), DISCLAIMER] };
 }

@@ -1,14 +1,16 @@
 import type { Derivation } from "../derive/Derivation.ts";
 import { version } from "../derive/generated/version.ts";
+import { aboutDraws } from "../derive/statistics/drawValue.ts";
 import { reasonOfDefault } from "../derive/withDefaults.ts";
 import type { Judged } from "../judge/judgeBuild.ts";
+import type { Drawing, Samples } from "../judge/sampleVerdicts.ts";
 import type { Build } from "../read/Build.ts";
 import type { Stage } from "../read/FieldSpec.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
 import { nearestWord } from "../read/nearestWord.ts";
 import { hashBuild } from "./hashBuild.ts";
 import { printField } from "./printValue.ts";
-import type { Report, ReportExchange, ReportSummary, ReportVerdict } from "./Report.ts";
+import type { Report, ReportExchange, ReportStatistics, ReportSummary, ReportVerdict } from "./Report.ts";
 import { reportFields } from "./reportFields.ts";
 import { reportQuantity } from "./reportQuantity.ts";
 import { ASKING, reportVerdict } from "./reportVerdict.ts";
@@ -23,6 +25,8 @@ export interface Evaluated {
   readonly stage: Stage | "all";
   /** Ids of all rules, those of other stages too. */
   readonly rules: readonly string[];
+  /** What drawn engines say, where engines were drawn. */
+  readonly drawn: { readonly drawing: Drawing; readonly samples: Samples } | undefined;
 }
 
 function summaryOf(verdicts: readonly ReportVerdict[], stage: Stage | "all"): ReportSummary {
@@ -43,10 +47,17 @@ function summaryOf(verdicts: readonly ReportVerdict[], stage: Stage | "all"): Re
   };
 }
 
+function statisticsOf({ draws, seed }: Drawing): ReportStatistics {
+  const about = `${aboutDraws} What the drawn engines say stands beside the verdicts and never changes one: a rule that fails in one engine of a hundred is open all the same.`;
+  return { draws, seed, about };
+}
+
 /** Puts everything that was found into one plain, serialisable report in a fixed order. */
 export function makeReport(evaluated: Evaluated): Report {
-  const { build, values, derivations, stage } = evaluated;
-  const verdicts = evaluated.judged.map((one) => reportVerdict(one, build.confirmations));
+  const { build, values, derivations, stage, drawn } = evaluated;
+  const verdicts = evaluated.judged.map((one) =>
+    reportVerdict(one, build.confirmations, drawn?.samples.rules.get(one.rule.file.id)),
+  );
   const stray = [...build.confirmations.keys()].filter((rule) => !evaluated.rules.includes(rule)).sort();
   const assumptions = [...values].flatMap(([path, value]) => {
     const because = reasonOfDefault(path, values);
@@ -65,8 +76,11 @@ export function makeReport(evaluated: Evaluated): Report {
     },
     stage,
     summary: summaryOf(verdicts, stage),
+    ...(drawn === undefined ? {} : { statistics: statisticsOf(drawn.drawing) }),
     verdicts,
-    quantities: [...derivations.values()].map(reportQuantity).sort((a, b) => (a.id < b.id ? -1 : 1)),
+    quantities: [...derivations.values()]
+      .map((one) => reportQuantity(one, drawn?.samples.quantities.get(one.id)))
+      .sort((a, b) => (a.id < b.id ? -1 : 1)),
     fields: reportFields(values),
     assumptions,
     exchanges: evaluated.exchanges,

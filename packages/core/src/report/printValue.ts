@@ -4,6 +4,17 @@ import type { BandEnd } from "../judge/templateNames.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
 import { formatNumber } from "../units/formatNumber.ts";
 
+/** Two ends as people read them: `0.92 to 1.32 mm`, or one number where both print alike. */
+export function printRange(
+  { low, high }: { readonly low: number; readonly high: number },
+  unit: string,
+  decimals?: number,
+): string {
+  const style = decimals === undefined ? {} : { decimals };
+  const [from, to] = [formatNumber(low, unit, style), formatNumber(high, unit, style)];
+  return from === to ? to : `${from.replace(/ [^\d].*$/, "")} to ${to}`;
+}
+
 /** A band as people read it: `1.12 mm (0.92 to 1.32 mm)`; without the bracket where it prints as one number. */
 export function printBand(
   band: { readonly low: number; readonly nominal: number; readonly high: number },
@@ -11,10 +22,10 @@ export function printBand(
   decimals?: number,
 ): string {
   const style = decimals === undefined ? {} : { decimals };
-  const [low, nominal, high] = [band.low, band.nominal, band.high].map((value) =>
-    formatNumber(value, unit, style),
-  ) as [string, string, string];
-  return low === high ? nominal : `${nominal} (${low.replace(/ [^\d].*$/, "")} to ${high})`;
+  const nominal = formatNumber(band.nominal, unit, style);
+  return formatNumber(band.low, unit, style) === formatNumber(band.high, unit, style)
+    ? nominal
+    : `${nominal} (${printRange(band, unit, decimals)})`;
 }
 
 /** A derived quantity with its band, or one end of it alone; undefined when it is not there. */

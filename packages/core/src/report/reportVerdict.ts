@@ -4,6 +4,7 @@ import { decideLimit } from "../judge/decide.ts";
 import type { Settlement } from "../judge/howToSettle.ts";
 import type { Judged } from "../judge/judgeBuild.ts";
 import { lookupOf } from "../judge/lookupOf.ts";
+import type { HoldsIn } from "../judge/sampleVerdicts.ts";
 import { type BandEnd, fillTemplate } from "../judge/templateNames.ts";
 import { type Confirmation, confirmationPath } from "../read/confirmations.ts";
 import { printBand, printDerivation, printField } from "./printValue.ts";
@@ -92,10 +93,18 @@ export function remedyOf(judged: Judged): string {
   return fillTemplate(judged.rule.file.otherwise.do, printer(judged));
 }
 
-/** The verdict of one rule as the report carries it. */
+/** Verdicts beside which a share of drawn engines has a meaning: nothing is missing. */
+const COUNTED: ReadonlySet<string> = new Set(["holds", "fails", "open"]);
+
+/**
+ * The verdict of one rule as the report carries it.
+ * @param confirmations what a person confirmed, by rule
+ * @param holdsIn in how many drawn engines it holds, where engines were drawn
+ */
 export function reportVerdict(
   judged: Judged,
   confirmations: ReadonlyMap<string, Confirmation>,
+  holdsIn?: HoldsIn,
 ): ReportVerdict {
   const { verdict, rule, settlement } = judged;
   const confirmed = rule.file.confirm === undefined ? undefined : confirmations.get(rule.file.id);
@@ -122,6 +131,7 @@ export function reportVerdict(
     takenFor: takenFor(judged),
     settleBy: verdict.verdict === "open" ? settleBy(judged) : [],
     ...(settlement === undefined ? {} : { settlement: reportSettlement(settlement, judged) }),
+    ...(holdsIn === undefined || !COUNTED.has(verdict.verdict) ? {} : { holdsIn }),
     ...(verdict.unmeasured === undefined ? {} : { unmeasured: verdict.unmeasured }),
     ...(judged.at === undefined ? {} : { at: judged.at }),
     ...(judged.places === undefined ? {} : { places: judged.places }),

@@ -1,0 +1,119 @@
+import type { FieldValue, TableRow } from "../read/FieldValue.ts";
+import type { Quantity } from "./Quantity.ts";
+import { type Catalog, type Overrides, RootFinder } from "./rootsOf.ts";
+
+type Values = ReadonlyMap<string, FieldValue>;
+
+/** Fields moved off their nominal values, and what was worked out for them. */
+export interface Moved {
+  readonly fields: ReadonlyMap<string, number>;
+  readonly known: Map<string, number>;
+  /** True where these values will hardly be asked for again, so that nothing of them is kept. */
+  readonly once: boolean;
+}
+
+/** Fields to compute with in place of their nominal values [SI]. */
+export const movedBy = (fields: Iterable<readonly [string, number]>, once = false): Moved => ({
+  fields: new Map(fields),
+  known: new Map(),
+  once,
+});
+
+/**
+ * The quantities of one build at single values: the whole way from a quantity down to the entered fields, with any of
+ * the fields moved. Nothing here knows of bands.
+ */
+export class Chain {
+  readonly finder: RootFinder;
+  /** Values by what they rest on, of quantities whose computation is a search of its own. */
+  private readonly searched = new Map<string, number>();
+  private readonly nominals = new Map<string, number>();
+  private readonly values: Values;
+  private readonly catalog: Catalog;
+  private readonly overrides: Overrides;
+
+  constructor(values: Values, catalog: Catalog, overrides: Overrides = new Map()) {
+    this.values = values;
+    this.catalog = catalog;
+    this.overrides = overrides;
+    this.finder = new RootFinder(
+      catalog,
+      (path) => this.value(path) !== undefined,
+      (id) => overrides.has(id),
+    );
+  }
+
+  /** What the build has under a path, or was handed in for it. */
+  value(path: string): FieldValue | undefined {
+    return this.overrides.get(path) ?? this.values.get(path);
+  }
+
+  /**
+   * The value of a field or quantity with some fields moved [SI]; what does not rest on them is computed once.
+   * @param moved fields by path, and every value worked out for these fields so far
+   * @throws RangeError when the inputs cannot be
+   */
+  at(id: string, moved: Moved): number {
+    const direct = moved.fields.get(id) ?? moved.known.get(id);
+    if (direct !== undefined) return direct;
+    const field = this.value(id);
+    if (field?.kind === "dimension") return field.nominal;
+    const touched = moved.fields.size > 0 && this.touches(id, moved.fields);
+    if (!touched) {
+      const known = this.nominals.get(id);
+      if (known !== undefined) return known;
+    }
+    const quantity = this.catalog.get(id)!;
+    const result =
+      touched && quantity.shape === "guarded" && !moved.once
+        ? this.search(quantity, moved)
+        : this.compute(quantity, moved);
+    (touched ? moved.known : this.nominals).set(id, result);
+    return result;
+  }
+
+  /** The direct inputs of a quantity by their name in its formula. */
+  inputsOf(quantity: Quantity, moved: Moved): Record<string, number> {
+    return Object.fromEntries(
+      Object.entries(this.finder.routeOf(quantity.id).inputs).map(([name, path]) => [
+        name,
+        this.at(path, moved),
+      ]),
+    );
+  }
+
+  private touches(id: string, moved: ReadonlyMap<string, number>): boolean {
+    for (const root of this.finder.rootsOf(id)) if (moved.has(root)) return true;
+    return false;
+  }
+
+  /** Computes a searching quantity once for each set of values that it rests on. */
+  private search(quantity: Quantity, moved: Moved): number {
+    const roots = this.finder.rootsOf(quantity.id);
+    const key = JSON.stringify([quantity.id, [...moved.fields].filter(([path]) => roots.has(path))]);
+    let result = this.searched.get(key);
+    if (result === undefined) {
+      result = this.compute(quantity, moved);
+      this.searched.set(key, result);
+    }
+    return result;
+  }
+
+  private compute(quantity: Quantity, moved: Moved): number {
+    const route = this.finder.routeOf(quantity.id);
+    const words: Record<string, string> = {};
+    for (const [name, path] of Object.entries(route.choices)) {
+      const value = this.value(path);
+      if (value?.kind === "choice") words[name] = value.value;
+    }
+    const tables: Record<string, readonly TableRow[]> = {};
+    for (const [name, path] of Object.entries(route.tables)) {
+      const value = this.value(path);
+      if (value?.kind === "table") tables[name] = value.rows;
+    }
+    const result = quantity.compute(this.inputsOf(quantity, moved), words, tables, route.index);
+    if (!Number.isFinite(result))
+      throw new RangeError(`${quantity.name.toLowerCase()} has no finite value for these inputs`);
+    return result;
+  }
+}

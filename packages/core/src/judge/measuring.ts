@@ -1,0 +1,58 @@
+import { deriveAll } from "../derive/deriveAll.ts";
+import type { Catalog } from "../derive/rootsOf.ts";
+import type { DimensionValue, FieldValue } from "../read/FieldValue.ts";
+import { decideRule } from "./decideRule.ts";
+import type { Judged } from "./judgeBuild.ts";
+import { lookupOf } from "./lookupOf.ts";
+import type { VerdictWord } from "./Verdict.ts";
+
+/** What an open verdict can become. */
+export type SettledWord = Extract<VerdictWord, "holds" | "fails" | "not-applicable">;
+
+/** One dimension to measure, and how well: half of the width of the band that it may then have, SI. */
+export interface ToMeasure {
+  readonly path: string;
+  readonly uncertainty: number;
+}
+
+/** A build some of whose dimensions were measured, and came out as expected. */
+export interface Measured {
+  readonly values: ReadonlyMap<string, FieldValue>;
+  readonly measure: readonly ToMeasure[];
+}
+
+/** A dimension as it is when it was measured to the given share of its tolerance, and came out as expected. */
+function narrowed(value: DimensionValue, share: number): DimensionValue {
+  const width = (share * (value.high - value.low)) / 2;
+  return { ...value, low: value.nominal - width, high: value.nominal + width };
+}
+
+/** @param shares by path the share of its tolerance to which a dimension is measured; 0 for exactly */
+export function measuring({ values }: Judged, shares: ReadonlyMap<string, number>): Measured {
+  const tried = new Map<string, FieldValue>(values);
+  const measure: ToMeasure[] = [];
+  for (const [path, share] of shares) {
+    const value = values.get(path);
+    if (value?.kind !== "dimension") continue;
+    const closer = narrowed(value, share);
+    tried.set(path, closer);
+    measure.push({ path, uncertainty: closer.high - closer.nominal });
+  }
+  return { values: tried, measure };
+}
+
+/** What the rule says when dimensions were measured so. */
+export function wordWith({ values }: Measured, { rule }: Judged, catalog: Catalog): VerdictWord {
+  const wanted = rule.facts.filter((fact) => catalog.has(fact));
+  return decideRule(rule, lookupOf(values, deriveAll(values, catalog, wanted)));
+}
+
+/**
+ * What an open verdict becomes when all its dimensions come out as expected.
+ * @returns undefined where even that leaves it unsettled
+ */
+export function wordAtNominal(judged: Judged, catalog: Catalog): SettledWord | undefined {
+  const exact = measuring(judged, new Map([...judged.values.keys()].map((path) => [path, 0])));
+  const word = wordWith(exact, judged, catalog);
+  return word === "holds" || word === "fails" || word === "not-applicable" ? word : undefined;
+}
