@@ -25,7 +25,7 @@ describe("Harrow Eight, the sound build", () => {
     const report = await evaluate(build);
     expect(report.summary).toMatchObject({ sound: true, fails: 0, unknown: 0 });
     before = words(report);
-  });
+  }, 60_000);
 
   // What each change must turn was worked out from what the changed dimension enters, before it was run.
   it.each<[string, Record<string, string>, Words]>([
@@ -80,6 +80,7 @@ describe("Harrow Eight, the sound build", () => {
       { "targets.power": "1100 hp at crank", "mainCap.kind": "original" },
       {
         "air-demand-met": "fails",
+        "crankcase-vents-wide-enough": "fails",
         "main-caps-upgraded-for-power": "fails",
         "mean-effective-pressure-naturally-aspirated": "fails",
         "peak-pressure-agrees-with-power": "fails",

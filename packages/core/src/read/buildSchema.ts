@@ -28,6 +28,7 @@ import { targets } from "./parts/targets.ts";
 import { valveDrive } from "./parts/valveDrive.ts";
 import { valveSpring } from "./parts/valveSpring.ts";
 import { exhaustValve, inletValve } from "./parts/valves.ts";
+import { ventilation } from "./parts/ventilation.ts";
 
 /** Every part of a build file, in the order in which forms and documents show them. */
 export const parts: readonly Part[] = [
@@ -58,6 +59,7 @@ export const parts: readonly Part[] = [
   induction,
   fuel,
   oil,
+  ventilation,
   driveline,
   combustion,
   conditions,

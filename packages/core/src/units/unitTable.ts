@@ -188,6 +188,8 @@ export const unitTable: readonly Unit[] = [
     ["mbar", "hPa", "100", "millibar"],
     ["psi", "lbf/in2", "4.4482216152605/0.00064516", "pound-force per square inch"],
     ["ksi", "kpsi", "4448.2216152605/0.00064516", "thousand pound-force per square inch"],
+    // Vickers hardness is force over area in kgf/mm2 by its definition (ISO 6507-1).
+    ["HV", "", "9806650", "Vickers hardness"],
   ]),
   ...rows(POWER, [
     ["W", "", "1", "watt"],
@@ -267,6 +269,13 @@ export const unitTable: readonly Unit[] = [
     ],
   ),
   ...rows(
+    [0, -1, 3, 0, 0],
+    [
+      ["mm2/kW", "", "1e-9", "square millimetre per kilowatt"],
+      ["m2/W", "", "1", "square metre per watt"],
+    ],
+  ),
+  ...rows(
     [2, 0, -2, 0, 0],
     [
       ["MJ/kg", "", "1000000", "megajoule per kilogram"],
@@ -294,6 +303,7 @@ export const unitTable: readonly Unit[] = [
     [
       ["1", "", "1", "plain number"],
       ["%", "percent", "0.01", "per cent"],
+      ["ppm", "mg/kg", "0.000001", "part per million"],
     ],
   ),
 ];

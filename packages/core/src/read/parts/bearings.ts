@@ -1,81 +1,6 @@
-import type { PositionKind } from "../FieldSpec.ts";
 import { choice, dimension } from "../fields.ts";
 import { part } from "../part.ts";
-
-const linings = {
-  "white-metal": "tin-based white metal",
-  "aluminium-tin": "aluminium-tin or aluminium-silicon",
-  "copper-lead": "copper-lead or lead bronze with overlay",
-  sputtered: "sputtered or other vapour-deposited overlay",
-};
-
-function shellFields(where: string, loaded: string, per: PositionKind) {
-  return {
-    wall: dimension({
-      label: "Shell wall",
-      symbol: "t_s",
-      unit: "mm",
-      per,
-      measureBy: "trial-assembly",
-      range: ["0.5 mm", "10 mm"],
-      tolerance: "0.004",
-      help: `Wall of one ${where} bearing shell at its crown, square to the joint.`,
-    }),
-    length: dimension({
-      label: "Effective shell length",
-      symbol: "L",
-      unit: "mm",
-      range: ["4 mm", "150 mm"],
-      tolerance: "0.1",
-      help: `Length along the crankshaft of the shell that takes the gas load (${loaded}), its chamfers and its own grooves taken off.`,
-    }),
-    lining: choice({ label: "Lining", help: "Class of the running layer.", options: linings }),
-    crush: dimension({
-      label: "Crush",
-      symbol: "a_c",
-      unit: "mm",
-      per,
-      range: ["0 mm", "0.3 mm"],
-      tolerance: "0.01",
-      help: `How far one end of a ${where} bearing shell stands proud of the housing’s joint when the other is held flush: the excess length that presses it in.`,
-    }),
-    chamferDepth: dimension({
-      label: "Edge chamfer",
-      symbol: "q_c",
-      unit: "mm",
-      range: ["0 mm", "5 mm"],
-      tolerance: "0.1",
-      help: "Depth, square to the shaft, of the chamfer on the shell’s edge next to the fillet.",
-    }),
-    chamferWidth: dimension({
-      label: "Edge chamfer width",
-      symbol: "w_q",
-      unit: "mm",
-      range: ["0 mm", "6 mm"],
-      tolerance: "0.1",
-      help: "Width, along the shaft, of the chamfer on the shell’s edge next to the fillet.",
-    }),
-    edgeToCheek: dimension({
-      label: "Shell edge to cheek",
-      symbol: "a_e",
-      unit: "mm",
-      range: ["0 mm", "20 mm"],
-      tolerance: "0.2",
-      help: "Least axial distance from the shell’s edge to the cheek from which the fillet rises, with the play taken to that side.",
-    }),
-    roughness: dimension({
-      label: "Shell roughness Rq",
-      symbol: "Rq_s",
-      unit: "um",
-      range: ["0.02 um", "5 um"],
-      help: "Root mean square roughness of the running face.",
-      assumed: {
-        value: "0.4 um ± 0.2",
-        because: "bored or plated shells have about 0.2 to 0.6 µm (from memory)",
-      },
-    }),
-  };
-}
+import { shellFields } from "./bearings/shellFields.ts";
 
 /** The shells of the main bearings. */
 export const mainBearing = part(
@@ -128,6 +53,13 @@ export const mainBearing = part(
       tolerance: "0.01",
       help: "How far the crankshaft can be levered to and fro along its axis, by an indicator on its end. It outranks the end play from sizes.",
     }),
+    clearanceSpread: dimension({
+      label: "Spread of the main clearances",
+      symbol: "d_Cm",
+      unit: "mm",
+      range: ["0 mm", "0.3 mm"],
+      help: "Largest less least oil clearance of all main bearings, every one measured the same way.",
+    }),
     groove: choice({
       label: "Oil groove",
       help: "How far the oil groove goes round the main bearings.",
@@ -162,6 +94,14 @@ export const rodBearing = part(
   },
   {
     ...shellFields("rod", "the upper rod shell", "cylinder"),
+    rollerDiameter: dimension({
+      label: "Roller diameter",
+      symbol: "d_rol",
+      unit: "mm",
+      range: ["1 mm", "20 mm"],
+      tolerance: "0.001",
+      help: "Diameter of the rollers between crankpin and big end, where the big end runs on rollers.",
+    }),
     mass: dimension({
       label: "Mass of both shells",
       symbol: "m_sh",

@@ -3,6 +3,7 @@ import { expansionField, modulusField } from "../materialFields.ts";
 import { part } from "../part.ts";
 import { crankcaseFields } from "./block/crankcaseFields.ts";
 import { cylinderFields } from "./block/cylinderFields.ts";
+import { faceFields } from "./block/faceFields.ts";
 import { housingFields } from "./block/housingFields.ts";
 import { notchFields } from "./block/notchFields.ts";
 
@@ -25,6 +26,7 @@ export const block = part(
   {
     ...cylinderFields,
     ...notchFields,
+    ...faceFields,
     ...housingFields,
     threadShearStrength: threadShearField(
       "block.material",

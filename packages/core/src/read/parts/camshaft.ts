@@ -126,6 +126,14 @@ export const camshaft = part(
       tolerance: "0.2",
       help: "Width over which lobe and follower touch.",
     }),
+    bearingClearance: dimension({
+      label: "Camshaft bearing clearance",
+      symbol: "C_cam",
+      unit: "mm",
+      range: ["-0.1 mm", "0.5 mm"],
+      tolerance: "0.008",
+      help: "Bore of a fitted camshaft bearing less its journal, across the diameter, by bore gauge and micrometer.",
+    }),
     rotation: choice({
       label: "Sense of rotation",
       help: "Which way the camshaft turns, seen from the same end as the crankshaft.",

@@ -141,6 +141,13 @@ export const conditions = part(
       range: ["-40 degC", "60 degC"],
       tolerance: "5",
     }),
+    coldStartTemperature: dimension({
+      label: "Coldest start",
+      symbol: "T_cs",
+      unit: "degC",
+      range: ["-50 degC", "120 degC"],
+      help: "Lowest temperature of block and crankshaft at which the engine is to be started; of an engine that is always heated before the start, that temperature.",
+    }),
     relativeHumidity: dimension(
       {
         label: "Relative humidity",

@@ -2,6 +2,7 @@ import { threadShearField } from "../fastener/threadShearField.ts";
 import { expansionField, modulusField } from "../materialFields.ts";
 import { part } from "../part.ts";
 import { balanceFields } from "./crankshaft/balanceFields.ts";
+import { formFields } from "./crankshaft/formFields.ts";
 import { journalFields } from "./crankshaft/journalFields.ts";
 import { surfaceFields } from "./crankshaft/surfaceFields.ts";
 import { throwFields } from "./crankshaft/throwFields.ts";
@@ -23,6 +24,7 @@ export const crankshaft = part(
     ...balanceFields,
     ...torsionFields,
     ...surfaceFields,
+    ...formFields,
     threadShearStrength: threadShearField(
       "crankshaft.material",
       "tau_C",

@@ -6,6 +6,15 @@ import { part } from "../part.ts";
 export const headGasket = part(
   { key: "headGasket", id: "head-gasket", label: "Head gasket", help: "The head gasket." },
   {
+    kind: choice({
+      label: "Kind of gasket",
+      help: "What the head gasket is made of.",
+      options: {
+        "layered-steel": "layers of steel with embossed beads",
+        composite: "soft facing on a metal core, with fire rings",
+        copper: "solid copper",
+      },
+    }),
     bore: dimension({
       label: "Gasket bore",
       symbol: "B_g",
@@ -80,6 +89,38 @@ export const cylinderHead = part(
       range: ["3 cm2", "400 cm2"],
       tolerance: "3 %",
       help: "Area of the chamber’s opening in the head face, traced: it says how much volume goes with every tenth of a millimetre milled.",
+    }),
+    chamberWidth: dimension({
+      label: "Widest reach of the chamber",
+      symbol: "w_ch",
+      unit: "mm",
+      range: ["10 mm", "260 mm"],
+      tolerance: "0.3",
+      help: "Diameter of the smallest circle, about the middle that the chamber is made for, that holds the whole of the chamber’s edge in the head face.",
+    }),
+    chamberShift: dimension({
+      label: "Chamber beside the cylinder",
+      symbol: "e_ch",
+      unit: "mm",
+      range: ["0 mm", "5 mm"],
+      tolerance: "0.1",
+      help: "How far the middle of that circle can stand from the cylinder’s axis, play of the dowels included; the worst cylinder.",
+    }),
+    faceRoughness: dimension({
+      label: "Head face roughness Ra",
+      symbol: "Ra_h",
+      unit: "um",
+      range: ["0.05 um", "10 um"],
+      tolerance: "10 %",
+      help: "Arithmetic mean roughness of the finished head face.",
+    }),
+    faceFlatness: dimension({
+      label: "Head face out of flat",
+      symbol: "f_h",
+      unit: "mm",
+      range: ["0 mm", "1 mm"],
+      tolerance: "0.01",
+      help: "Widest gap under a straight edge laid along, across and over the corners of the finished head face.",
     }),
     squishEdgeLength: dimension({
       label: "Squish edge length",

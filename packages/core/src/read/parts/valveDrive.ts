@@ -22,6 +22,11 @@ export const valveDrive = part(
         bucket: "overhead camshaft straight on bucket followers",
       },
     }),
+    follower: choice({
+      label: "Follower",
+      help: "What rides on the lobe.",
+      options: { flat: "a flat or slightly domed face that rubs", roller: "a roller" },
+    }),
     rockerRatio: dimension({
       label: "Rocker ratio",
       symbol: "R_r",

@@ -21,6 +21,22 @@ export const surfaceFields = {
       because: "polished journals have about 0.08 to 0.22 µm (from memory)",
     },
   }),
+  journalRa: dimension({
+    label: "Journal roughness Ra",
+    symbol: "Ra_j",
+    unit: "um",
+    range: ["0.01 um", "3 um"],
+    tolerance: "10 %",
+    help: "Arithmetic mean roughness of journals and crankpins, along the crankshaft, as shops state it; the roughest.",
+  }),
+  journalHardness: dimension({
+    label: "Journal hardness",
+    symbol: "HV_j",
+    unit: "HV",
+    range: ["100 HV", "1500 HV"],
+    tolerance: "5 %",
+    help: "Vickers hardness of the running surface of journals and crankpins; 20 HRC is about 240 HV, 28 HRC about 285, 50 HRC about 515 (from memory).",
+  }),
   oilHoleLeastRadius: dimension({
     label: "Nearest the oil drilling comes to the axis",
     symbol: "r_0",

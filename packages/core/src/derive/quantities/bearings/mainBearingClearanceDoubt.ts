@@ -1,0 +1,4 @@
+import { bearings } from "../../bearings/Bearing.ts";
+import { clearanceDoubt } from "../../bearings/clearanceDoubt.ts";
+
+export const mainBearingClearanceDoubt = clearanceDoubt(bearings.main);
