@@ -7,7 +7,7 @@ import type { DocumentItem, DocumentLine, DocumentSection } from "./ReportDocume
 export function describeToConfirm(verdict: ReportVerdict, detail: Detail): DocumentItem {
   const { confirm, weight, work, because, caution, rule, title } = verdict;
   const lines: DocumentLine[] = [
-    { label: "to confirm", text: `weight: ${weight}; work: ${work}`, tone: "doubt" },
+    { label: "confirm", text: `weight: ${weight}; work: ${work}`, tone: "doubt" },
     ...(confirm === undefined ? [] : confirmLines(confirm)),
     ...(detail === "full" ? [{ label: "why", text: because }] : []),
     ...(caution === undefined ? [] : [{ label: "caution", text: caution, tone: "bad" as const }]),
