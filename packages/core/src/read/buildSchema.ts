@@ -3,6 +3,7 @@ import { confirmationsSchema } from "./confirmations.ts";
 import type { FieldSchema } from "./fieldSchema.ts";
 import { choice, text } from "./fields.ts";
 import type { Part } from "./part.ts";
+import { assembly } from "./parts/assembly.ts";
 import { mainBearing, rodBearing } from "./parts/bearings.ts";
 import { block } from "./parts/block.ts";
 import { camshaft } from "./parts/camshaft.ts";
@@ -24,6 +25,7 @@ import { piston } from "./parts/piston.ts";
 import { pistonPin } from "./parts/pistonPin.ts";
 import { ringSet } from "./parts/ringSet.ts";
 import { rodBolt } from "./parts/rodBolt.ts";
+import { running } from "./parts/running.ts";
 import { targets } from "./parts/targets.ts";
 import { valveDrive } from "./parts/valveDrive.ts";
 import { valveSpring } from "./parts/valveSpring.ts";
@@ -63,6 +65,8 @@ export const parts: readonly Part[] = [
   driveline,
   combustion,
   conditions,
+  assembly,
+  running,
 ];
 
 /** Fields that stand at the top of a build file, beside the parts. */

@@ -1,4 +1,4 @@
-import { dimension } from "../../fields.ts";
+import { choice, dimension } from "../../fields.ts";
 
 /** Lands and ring grooves, from the crown down. */
 export const grooveFields = {
@@ -67,5 +67,15 @@ export const grooveFields = {
     range: ["0.8 mm", "12 mm"],
     tolerance: "0.02",
     help: "Axial height of the oil ring groove.",
+  }),
+  gasPorts: choice({
+    label: "Gas ports",
+    help: "Holes or slots that lead gas behind the top ring.",
+    options: {
+      none: "none",
+      vertical: "drilled down from the crown",
+      lateral: "slots or holes in the upper side of the groove",
+    },
+    assumed: { value: "none", because: "no gas ports are entered" },
   }),
 };

@@ -1,9 +1,21 @@
 import { pistonAlloys } from "../../../tables/alloys.ts";
 import { strengthByAlloy } from "../../../tables/strengthByAlloy.ts";
-import { dimension } from "../../fields.ts";
+import { choice, dimension } from "../../fields.ts";
 
-/** Strength of the piston's alloy, cold. */
+const cast = { value: "cast", because: "pistons of this alloy are cast (common practice)" };
+const forged = { value: "forged", because: "pistons of this alloy are forged (common practice)" };
+
+/** How the piston is made, and the strength of its alloy, cold. */
 export const strengthFields = {
+  process: choice({
+    label: "Piston process",
+    help: "How the piston’s blank is made.",
+    options: { cast: "cast", forged: "forged", billet: "cut from wrought bar" },
+    assumed: {
+      byChoice: "piston.alloy",
+      values: { "2618": forged, "4032": forged, hypereutectic: cast, eutectic: cast },
+    },
+  }),
   yieldStrength: dimension({
     label: "Piston yield strength",
     symbol: "R_ps",
