@@ -23,6 +23,7 @@ import { piston } from "./parts/piston.ts";
 import { pistonPin } from "./parts/pistonPin.ts";
 import { ringSet } from "./parts/ringSet.ts";
 import { rodBolt } from "./parts/rodBolt.ts";
+import { starter } from "./parts/starter.ts";
 import { targets } from "./parts/targets.ts";
 import { valveDrive } from "./parts/valveDrive.ts";
 import { valveSpring } from "./parts/valveSpring.ts";
@@ -57,6 +58,7 @@ export const parts: readonly Part[] = [
   induction,
   fuel,
   oil,
+  starter,
   driveline,
   combustion,
   conditions,
