@@ -26,6 +26,7 @@ import { pistonPin } from "./parts/pistonPin.ts";
 import { ringSet } from "./parts/ringSet.ts";
 import { rodBolt } from "./parts/rodBolt.ts";
 import { running } from "./parts/running.ts";
+import { starter } from "./parts/starter.ts";
 import { targets } from "./parts/targets.ts";
 import { valveDrive } from "./parts/valveDrive.ts";
 import { valveSpring } from "./parts/valveSpring.ts";
@@ -62,6 +63,7 @@ export const parts: readonly Part[] = [
   fuel,
   oil,
   ventilation,
+  starter,
   driveline,
   combustion,
   conditions,

@@ -27,7 +27,6 @@ function common(side: Side) {
     valid:
       "stiff parts, lash as entered, a pocket whose floor is parallel to the valve’s face; flex and float at speed take more. Check it with clay or a dial gauge in the trial assembly",
     sources: [{ id: "plane-geometry" }],
-    display: true,
   } as const;
 }
 

@@ -64,6 +64,5 @@ export function pocketRoom(side: Side, expect: string) {
         expect,
       },
     ],
-    display: true,
   });
 }

@@ -22,6 +22,5 @@ export function retainerRoom(side: Side) {
     valid: "measured with the seal fitted",
     sources: [{ id: "definition" }],
     examples: [{ given: { [shut]: "14 mm", [lift]: "12.3 mm" }, expect: "1.70 mm" }],
-    display: true,
   });
 }

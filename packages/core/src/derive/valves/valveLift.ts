@@ -25,6 +25,5 @@ export function valveLift(side: Side) {
     examples: [
       { given: { [`h_${index}`]: "10.4 mm", R_r: "1.6", [`s_${index}`]: "0.45 mm" }, expect: "16.19 mm" },
     ],
-    display: true,
   });
 }

@@ -44,6 +44,5 @@ export function valveShutDistance(side: Side) {
         expect: "4.84 mm",
       },
     ],
-    display: true,
   });
 }

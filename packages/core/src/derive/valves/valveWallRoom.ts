@@ -48,6 +48,5 @@ export function valveWallRoom(side: Side) {
         expect: "2.70 mm",
       },
     ],
-    display: true,
   });
 }

@@ -1,4 +1,4 @@
-import { dimension } from "../fields.ts";
+import { choice, dimension } from "../fields.ts";
 import { part } from "../part.ts";
 
 const signs = { "before TDC": -1, "after TDC": 1 } as const;
@@ -53,5 +53,22 @@ export const combustion = part(
       },
       "assumed",
     ),
+    knockReference: choice({
+      label: "Build to compare knock with",
+      help: "Whether a build of this engine that is known to run clean is at hand: its knock integral is then compared.",
+      options: { yes: "its knock integral is entered", no: "none" },
+      assumed: {
+        value: "no",
+        because: "no build is named to compare with",
+        unless: ["combustion.referenceKnockIntegral"],
+      },
+    }),
+    referenceKnockIntegral: dimension({
+      label: "Knock integral of the clean build",
+      symbol: "I_kr",
+      unit: "1",
+      range: ["0.01", "50"],
+      help: "Knock integral that this program gives for a build of the same engine that is known to run without knock on the same fuel.",
+    }),
   },
 );

@@ -28,6 +28,16 @@ export const targets = part(
       },
       "target",
     ),
+    torque: dimension(
+      {
+        label: "Target torque",
+        symbol: "T_t",
+        unit: "N m",
+        range: ["1 N m", "20000 N m"],
+        help: "Greatest torque wanted, at the crankshaft.",
+      },
+      "target",
+    ),
     speed: dimension(
       {
         label: "Highest speed",

@@ -34,6 +34,15 @@ export const valveSpring = part(
       tolerance: "0.3",
       help: "Height of the spring with the valve shut.",
     }),
+    installedHeightSpread: dimension({
+      label: "Spread of the installed heights",
+      symbol: "Delta_h_s",
+      unit: "mm",
+      measureBy: "trial-assembly",
+      range: ["0 mm", "5 mm"],
+      tolerance: "0.05",
+      help: "Largest less least installed height of the springs of the head, by height micrometer.",
+    }),
     solidHeight: dimension({
       label: "Solid height",
       symbol: "h_b",

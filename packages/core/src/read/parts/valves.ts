@@ -1,17 +1,11 @@
-import type { DimensionSpec } from "../FieldSpec.ts";
 import { count, dimension } from "../fields.ts";
 import { part } from "../part.ts";
+import { pocketFields } from "./valves/pocketFields.ts";
+import { valveLength } from "./valves/valveLength.ts";
 
 /** Fields of the inlet or the exhaust valves. @param side index of the symbols */
 function valveFields(side: "i" | "e") {
-  const length = (
-    label: string,
-    symbol: string,
-    range: readonly [string, string],
-    tolerance: string,
-    help: string,
-    more: Pick<DimensionSpec, "assumed" | "signs"> = {},
-  ) => dimension({ label, symbol: `${symbol}${side}`, unit: "mm", range, tolerance, help, ...more });
+  const length = valveLength(side);
   return {
     perCylinder: count({
       label: "Valves in a cylinder",
@@ -43,40 +37,7 @@ function valveFields(side: "i" | "e") {
       "How far the lowest edge of the shut valve lies inside the face of the head, along the cylinder.",
       { signs: { "inside head": 1, "proud of head": -1 } },
     ),
-    pocketDepth: length(
-      "Pocket depth",
-      "p_",
-      ["0 mm", "20 mm"],
-      "0.1",
-      "Depth of the pocket in the crown, square to its floor, measured from where the valve would meet the flat crown.",
-      {
-        assumed: {
-          value: "0 mm ± 0",
-          because: "no pocket is entered: the crown is taken as flat, which leaves the least room",
-          unless: [`${side === "i" ? "inletValve" : "exhaustValve"}.pocketRadius`],
-        },
-      },
-    ),
-    pocketRadius: length(
-      "Pocket radius",
-      "R_p_",
-      ["5 mm", "60 mm"],
-      "0.1",
-      "Radius of the pocket’s wall about its own axis.",
-    ),
-    pocketOffset: length(
-      "Pocket offset",
-      "e_p",
-      ["-10 mm", "10 mm"],
-      "0.3",
-      "Pocket axis from valve axis at top dead centre, in the plane of the tilt; positive towards the side to which the stem leans.",
-      {
-        assumed: {
-          value: "0 mm ± 0.5",
-          because: "pockets stand within about half a millimetre of the valve (common practice)",
-        },
-      },
-    ),
+    ...pocketFields(side),
     centreDistance: length(
       "Distance from the cylinder axis",
       "x_",
@@ -96,6 +57,27 @@ function valveFields(side: "i" | "e") {
           because: "lash lies between 0 with hydraulic and 0.4 mm with solid followers (common practice)",
         },
       },
+    ),
+    coldLash: length(
+      "Valve lash set cold",
+      "s_c",
+      ["0 mm", "1.5 mm"],
+      "0.02",
+      "Lash at the valve as set on the cold engine, at about 20 °C.",
+    ),
+    stemDiameter: length(
+      "Stem diameter",
+      "d_st",
+      ["3 mm", "16 mm"],
+      "0.005",
+      "Diameter of the stem where it runs in the guide.",
+    ),
+    guideBore: length(
+      "Guide bore",
+      "D_gd",
+      ["3 mm", "16 mm"],
+      "0.008",
+      "Bore of the guide, fitted in the head.",
     ),
     retainerToSeal: length(
       "Retainer to seal, shut",

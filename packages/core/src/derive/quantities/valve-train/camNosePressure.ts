@@ -38,5 +38,4 @@ export const camNosePressure = quantity({
       expect: "1392 MPa",
     },
   ],
-  display: true,
 });

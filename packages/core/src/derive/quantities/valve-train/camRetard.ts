@@ -18,5 +18,4 @@ export const camRetard = quantity({
   valid: "a single driving run along the cylinders, the tensioner on the slack side",
   sources: [{ id: "plane-geometry" }],
   examples: [{ given: { m_c: "0.2 mm", R_sp: "29 mm" }, expect: "0.40 deg" }],
-  display: true,
 });

@@ -24,5 +24,4 @@ export const coilBindRoom = quantity({
     "the same spring at the same installed height on both valves; inner and outer spring are each checked",
   sources: [{ id: "definition" }],
   examples: [{ given: { h_s: "49.5 mm", L_i: "16.19 mm", L_e: "15.8 mm", h_b: "31 mm" }, expect: "2.31 mm" }],
-  display: true,
 });

@@ -15,5 +15,4 @@ export const contactLossReserve = quantity({
   valid: "as the speed of lost contact",
   sources: [{ id: "definition" }],
   examples: [{ given: { n_f: "9100 rpm", n: "8000 rpm" }, expect: "1.14" }],
-  display: true,
 });

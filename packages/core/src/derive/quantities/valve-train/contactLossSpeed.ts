@@ -37,5 +37,4 @@ export const contactLossSpeed = quantity({
       expect: "9920 rpm",
     },
   ],
-  display: true,
 });

@@ -30,5 +30,4 @@ export const followerEdgeRoom = quantity({
   valid: "flat or nearly flat followers over the middle of their lobe",
   sources: [{ id: "plane-geometry" }],
   examples: [{ given: { ...liftExamples.inlet, R_r: "1", D_fo: "33 mm" }, expect: "3.77 mm" }],
-  display: true,
 });

@@ -50,5 +50,4 @@ export const lashGrowthHot = quantity({
       expect: "0.294 mm",
     },
   ],
-  display: true,
 });

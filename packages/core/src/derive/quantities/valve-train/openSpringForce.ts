@@ -16,5 +16,4 @@ export const openSpringForce = quantity({
   valid: "springs of constant rate; the spring of the inlet valve",
   sources: [{ id: "definition" }],
   examples: [{ given: { F_s: "900 N", k_s: "82 N/mm", L_i: "16.19 mm" }, expect: "2228 N" }],
-  display: true,
 });

@@ -52,5 +52,4 @@ export const pushrodReserve = quantity({
       expect: "2.71",
     },
   ],
-  display: true,
 });

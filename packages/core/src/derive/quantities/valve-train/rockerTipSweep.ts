@@ -29,5 +29,4 @@ export const rockerTipSweep = quantity({
     { given: { a_v: "40 mm", L_i: "12 mm", theta_r: "0 deg" }, expect: "0.45 mm" },
     { given: { a_v: "40 mm", L_i: "12 mm", theta_r: "8 deg" }, expect: "1.71 mm" },
   ],
-  display: true,
 });

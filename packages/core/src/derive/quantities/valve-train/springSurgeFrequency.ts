@@ -36,5 +36,4 @@ export const springSurgeFrequency = quantity({
       expect: "436 Hz",
     },
   ],
-  display: true,
 });

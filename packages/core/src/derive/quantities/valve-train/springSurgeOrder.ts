@@ -16,5 +16,4 @@ export const springSurgeOrder = quantity({
   valid: "four-stroke engines: the camshaft turns at half the speed of the crankshaft",
   sources: [{ id: "definition" }],
   examples: [{ given: { f_s: "436 Hz", n: "7600 rpm" }, expect: "6.9" }],
-  display: true,
 });

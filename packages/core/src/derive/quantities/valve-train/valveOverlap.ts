@@ -16,5 +16,4 @@ export const valveOverlap = quantity({
   valid: "durations of both valves at one checking lift",
   sources: [{ id: "definition" }],
   examples: [{ given: { theta_io: "28 deg", theta_ec: "22 deg" }, expect: "50.0 deg" }],
-  display: true,
 });

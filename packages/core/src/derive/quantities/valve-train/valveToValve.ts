@@ -65,5 +65,4 @@ export const valveToValve = quantity({
       expect: "5.88 mm",
     },
   ],
-  display: true,
 });

@@ -47,5 +47,4 @@ export const valveTrainMass = quantity({
       expect: "287 g",
     },
   ],
-  display: true,
 });

@@ -1,0 +1,3 @@
+import { guideClearance } from "../../valves/guideClearance.ts";
+
+export const inletGuideClearance = guideClearance("inlet");

@@ -1,0 +1,3 @@
+import { lashHotError } from "../../valves/lashHotError.ts";
+
+export const inletLashHotError = lashHotError("inlet");
