@@ -1,6 +1,7 @@
 import { threadShearField } from "../fastener/threadShearField.ts";
 import { expansionField, modulusField } from "../materialFields.ts";
 import { part } from "../part.ts";
+import { boreFields } from "./block/boreFields.ts";
 import { crankcaseFields } from "./block/crankcaseFields.ts";
 import { cylinderFields } from "./block/cylinderFields.ts";
 import { faceFields } from "./block/faceFields.ts";
@@ -25,6 +26,7 @@ export const block = part(
   },
   {
     ...cylinderFields,
+    ...boreFields,
     ...notchFields,
     ...faceFields,
     ...housingFields,

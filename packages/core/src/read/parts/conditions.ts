@@ -183,5 +183,13 @@ export const conditions = part(
       usual: ["90 degC ± 15", "head studs run a little below the block (from memory)"],
       range: ["-40 degC", "300 degC"],
     }),
+    crankingPressure: dimension({
+      label: "Cranking pressure measured",
+      symbol: "p_crm",
+      unit: "bar",
+      range: ["1 bar", "60 bar"],
+      tolerance: "0.5",
+      help: "Gauge pressure that a compression gauge reaches at the spark plug hole, throttle open, warm engine, good battery; the lowest cylinder.",
+    }),
   },
 );

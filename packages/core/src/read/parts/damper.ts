@@ -1,4 +1,4 @@
-import { dimension } from "../fields.ts";
+import { choice, count, dimension } from "../fields.ts";
 import { part } from "../part.ts";
 
 /** The torsional damper or pulley hub on the front of the crankshaft. */
@@ -10,6 +10,25 @@ export const damper = part(
     help: "The torsional damper, or the plain hub, pressed on the front of the crankshaft.",
   },
   {
+    kind: choice({
+      label: "Kind of damper",
+      help: "What is on the front of the crankshaft.",
+      options: {
+        rubber: "ring on rubber",
+        viscous: "ring in viscous fluid",
+        friction: "ring held by springs and friction",
+        pendulum: "swinging masses",
+        "plain-hub": "a hub or pulley without damping",
+        none: "nothing",
+      },
+    }),
+    ratedSpeed: dimension({
+      label: "Rated speed of the damper",
+      symbol: "n_dm",
+      unit: "rpm",
+      range: ["1000 rpm", "25000 rpm"],
+      help: "Highest crankshaft speed for which the damper’s maker or its certificate rates it.",
+    }),
     hubInertia: dimension({
       label: "Hub inertia",
       symbol: "J_h",
@@ -65,6 +84,29 @@ export const damper = part(
       range: ["5 mm", "200 mm"],
       tolerance: "0.5",
       help: "Length over which hub and snout touch.",
+    }),
+    keyCount: count({
+      label: "Keys in the hub",
+      symbol: "n_k",
+      help: "Keys that carry torque between snout and hub.",
+      least: 1,
+      most: 4,
+    }),
+    keyWidth: dimension({
+      label: "Key width",
+      symbol: "b_k",
+      unit: "mm",
+      range: ["1 mm", "30 mm"],
+      tolerance: "0.02",
+      help: "Width of one key, across the keyway.",
+    }),
+    keyLength: dimension({
+      label: "Key length",
+      symbol: "l_k",
+      unit: "mm",
+      range: ["3 mm", "200 mm"],
+      tolerance: "0.5",
+      help: "Length of one key that bears in the hub, its rounded ends left out.",
     }),
     fitFriction: dimension({
       label: "Friction of the fit",

@@ -47,6 +47,13 @@ export const flywheel = part(
       tolerance: "3 %",
       help: "Moment of inertia of flywheel, clutch cover and ring gear.",
     }),
+    ratedSpeed: dimension({
+      label: "Certified speed of the flywheel",
+      symbol: "n_fw",
+      unit: "rpm",
+      range: ["1000 rpm", "25000 rpm"],
+      help: "Highest crankshaft speed for which the flywheel is certified by its maker.",
+    }),
     density: densityField("flywheel.material", "f", materials),
     strength: dimension({
       label: "Flywheel strength",

@@ -48,6 +48,15 @@ export const ringSet = part(
       tolerance: "0.02",
       help: "With the ring square in its own finished bore, by feeler gauge.",
     }),
+    oilRailEndGap: dimension({
+      label: "Oil rail end gap",
+      symbol: "s_3",
+      unit: "mm",
+      per: "cylinder",
+      range: ["0 mm", "5 mm"],
+      tolerance: "0.02",
+      help: "End gap of the oil ring’s rails, each square in its own finished bore, by feeler gauge.",
+    }),
     mass: dimension({
       label: "Ring set mass",
       symbol: "m_rings",

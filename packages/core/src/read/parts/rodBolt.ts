@@ -13,6 +13,13 @@ export const rodBolt = part(
   },
   {
     count: count({ label: "Bolts in one rod", symbol: "n_b", help: "Counted.", least: 2, most: 4 }),
+    timesTightened: count({
+      label: "Times tightened",
+      symbol: "n_t",
+      help: "How often the bolts have been brought to their full preload, sizing of the big end and trial assemblies included, the final one too.",
+      least: 1,
+      most: 60,
+    }),
     ...fastenerFields({ key: "rodBolt", where: "rod", into: "rod" }),
     shankLength: dimension({
       label: "Stretched shank length",
@@ -47,6 +54,22 @@ export const rodBolt = part(
       range: ["0 mm", "1 mm"],
       tolerance: "0.005",
       help: "How much longer the tightened bolt is than its free length, by stretch gauge. Enter the bolt that lies furthest from the middle of the window.",
+    }),
+    newFreeLength: dimension({
+      label: "Free length when new",
+      symbol: "l_0",
+      unit: "mm",
+      range: ["10 mm", "250 mm"],
+      tolerance: "0.002",
+      help: "Length of the bolt over its ends before it was first tightened, by stretch gauge or micrometer.",
+    }),
+    freeLength: dimension({
+      label: "Free length now",
+      symbol: "l_1b",
+      unit: "mm",
+      range: ["10 mm", "250 mm"],
+      tolerance: "0.002",
+      help: "Length of the same bolt, loose and cold, measured the same way after its last loosening. Enter the bolt that has grown most.",
     }),
     leastStretch: dimension({
       label: "Least stretch",

@@ -1,4 +1,4 @@
-import { dimension } from "../../fields.ts";
+import { choice, dimension } from "../../fields.ts";
 
 /** What the crank drive must pass, and where banks, camshaft and lifters stand. */
 export const crankcaseFields = {
@@ -26,6 +26,22 @@ export const crankcaseFields = {
     tolerance: "0.2",
     signs: { "below crank axis": -1, "above crank axis": 1 },
     help: "From the crankshaft axis to the face of the pan rail that carries the oil pan.",
+  }),
+  windageRoom: dimension({
+    label: "Room to tray and pickup",
+    symbol: "c_wr",
+    unit: "mm",
+    range: ["-20 mm", "100 mm"],
+    tolerance: "0.2",
+    help: "Least distance of rods and counterweights to windage tray, pickup and dipstick, measured at trial assembly with the oil pan fitted. A scraper, which is meant to stand closer, is left out.",
+  }),
+  squirters: choice({
+    label: "Oil squirters",
+    help: "Whether jets under the pistons spray oil at them.",
+    options: {
+      fitted: "fitted",
+      none: "none",
+    },
   }),
   squirterAcross: dimension({
     label: "Oil squirter, across",

@@ -48,6 +48,7 @@ export const cylinderFields = {
     unit: "mm",
     per: "cylinder",
     measureBy: "trial-assembly",
+    form: { taper: "block.boreTaper", outOfRound: "block.boreOutOfRound" },
     range: ["20 mm", "250 mm"],
     tolerance: "0.01",
     help: "Cylinder diameter after honing, at 20 °C, with the torque plate fitted.",
@@ -61,6 +62,14 @@ export const cylinderFields = {
     range: ["60 mm", "700 mm"],
     tolerance: "0.1",
     help: "From the crankshaft axis to the deck (the face that carries the head gasket), square to the axis.",
+  }),
+  deckHeightSpread: dimension({
+    label: "Spread of the deck heights",
+    symbol: "d_H",
+    unit: "mm",
+    range: ["0 mm", "2 mm"],
+    tolerance: "0.01",
+    help: "Largest less smallest deck height, measured at the four corners of every deck.",
   }),
   cylinderBottomHeight: dimension({
     label: "Cylinder bottom height",

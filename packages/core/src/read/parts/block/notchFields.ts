@@ -64,6 +64,14 @@ export const notchFields = {
     },
     assumed: { value: "flat", because: "a flat floor takes the most of the wall" },
   }),
+  rodClearanceByClay: dimension({
+    label: "Rod clearance by clay",
+    symbol: "c_cl",
+    unit: "mm",
+    range: ["-5 mm", "60 mm"],
+    tolerance: "0.2",
+    help: "Least distance between rod and cylinder bottom, or the notch, found at trial assembly with modelling clay or wire: the least of all cylinders.",
+  }),
   leastWall: dimension({
     label: "Least cylinder wall",
     symbol: "t_w",

@@ -19,6 +19,14 @@ export const beamFields = {
     range: ["1000 rpm", "25000 rpm"],
     help: "Highest speed for which the rod's maker rates it with parts of this mass.",
   }),
+  bendOrTwist: dimension({
+    label: "Bend or twist over 100 mm",
+    symbol: "d_bt",
+    unit: "mm",
+    range: ["0 mm", "2 mm"],
+    tolerance: "0.005",
+    help: "How far the axes of big end and small end run apart over 100 mm, by bend or by twist, whichever is more; the worst rod of the set.",
+  }),
   beamInertiaInPlane: dimension({
     label: "Second moment of the beam, in plane",
     symbol: "I_x",

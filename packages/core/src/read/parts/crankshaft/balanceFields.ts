@@ -69,6 +69,14 @@ export const balanceFields = {
         "G 6.3 is asked of fine machine parts and is what shops reach with ease (common practice); the standard allows drives of cars far more",
     },
   }),
+  residualUnbalance: dimension({
+    label: "Unbalance left",
+    symbol: "U_r",
+    unit: "g mm",
+    range: ["0 g mm", "100000 g mm"],
+    tolerance: "10 %",
+    help: "Unbalance left after balancing in the worse of the two planes, from the balancing machine’s sheet.",
+  }),
   massRemoved: dimension({
     label: "Mass taken off",
     symbol: "m_off",

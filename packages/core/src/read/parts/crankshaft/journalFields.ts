@@ -19,6 +19,22 @@ export const journalFields = {
     range: ["15 mm", "300 mm"],
     help: "Stroke of the crankshaft that the block was made with.",
   }),
+  strokeSpread: dimension({
+    label: "Spread of the strokes",
+    symbol: "d_S",
+    unit: "mm",
+    range: ["0 mm", "1 mm"],
+    tolerance: "0.01",
+    help: "Largest less smallest travel of one and the same piston on the crankshaft’s throws, by dial indicator at top dead centre.",
+  }),
+  indexError: dimension({
+    label: "Index error of the throws",
+    symbol: "d_beta",
+    unit: "deg",
+    range: ["0 deg", "5 deg"],
+    tolerance: "0.02",
+    help: "Largest error of the angle of any crankpin against the one that is taken as right, whichever way.",
+  }),
   material: choice({
     label: "Crankshaft material",
     help: "Material and process.",

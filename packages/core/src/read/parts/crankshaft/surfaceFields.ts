@@ -10,6 +10,14 @@ export const surfaceFields = {
     tolerance: "0.2",
     help: "Radius of the fillets from journals and crankpins to the cheeks; the larger.",
   }),
+  leastFilletRadius: dimension({
+    label: "Least fillet radius",
+    symbol: "r_fl",
+    unit: "mm",
+    range: ["0.3 mm", "12 mm"],
+    tolerance: "0.1",
+    help: "Smallest radius of any fillet from a journal or crankpin to its cheek, by radius gauge after the last grind.",
+  }),
   journalRoughness: dimension({
     label: "Journal roughness Rq",
     symbol: "Rq_j",

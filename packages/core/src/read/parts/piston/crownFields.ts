@@ -29,6 +29,15 @@ export const crownFields = {
     range: ["10 mm", "150 mm"],
     help: "Compression height of the piston that the engine was made with.",
   }),
+  crownShape: choice({
+    label: "Shape of the crown",
+    help: "Shape of the crown, valve pockets left out.",
+    options: {
+      flat: "flat",
+      dish: "dished",
+      dome: "domed: it stands up into the chamber",
+    },
+  }),
   diameter: dimension({
     label: "Piston diameter",
     symbol: "D",

@@ -44,6 +44,14 @@ export const skirtFields = {
     tolerance: "1",
     help: "Piston alone.",
   }),
+  massSpread: dimension({
+    label: "Spread of the piston masses",
+    symbol: "d_mp",
+    unit: "g",
+    range: ["0 g", "500 g"],
+    tolerance: "0.1",
+    help: "Heaviest less lightest piston of the engine, each weighed with its pin and rings.",
+  }),
   supportRail: choice({
     label: "Support rail under the oil ring",
     help: "Whether a rail comes with the piston that carries the oil ring where the pin bore opens its groove.",
@@ -56,6 +64,14 @@ export const skirtFields = {
     range: ["2 mm", "40 mm"],
     tolerance: "0.3",
     help: "Least thickness of the crown.",
+  }),
+  pocketFloor: dimension({
+    label: "Least metal under a valve pocket",
+    symbol: "t_vp",
+    unit: "mm",
+    range: ["0.5 mm", "40 mm"],
+    tolerance: "0.2",
+    help: "Thinnest place between a valve pocket, or the dish’s edge, and the inside of the piston or the top ring groove.",
   }),
   crownInnerRadius: dimension({
     label: "Inner radius of the crown",
