@@ -12,6 +12,13 @@ export interface Moved {
   readonly once: boolean;
 }
 
+interface Fixed {
+  readonly words: Record<string, string>;
+  readonly tables: Record<string, readonly TableRow[]>;
+  /** Number of the way that is taken. */
+  readonly index: number;
+}
+
 /** Fields to compute with in place of their nominal values [SI]. */
 export const movedBy = (fields: Iterable<readonly [string, number]>, once = false): Moved => ({
   fields: new Map(fields),
@@ -28,6 +35,7 @@ export class Chain {
   /** Values by what they rest on, of quantities whose computation is a search of its own. */
   private readonly searched = new Map<string, number>();
   private readonly nominals = new Map<string, number>();
+  private readonly fixed = new Map<string, Fixed>();
   private readonly values: Values;
   private readonly catalog: Catalog;
   private readonly overrides: Overrides;
@@ -74,12 +82,29 @@ export class Chain {
 
   /** The direct inputs of a quantity by their name in its formula. */
   inputsOf(quantity: Quantity, moved: Moved): Record<string, number> {
-    return Object.fromEntries(
-      Object.entries(this.finder.routeOf(quantity.id).inputs).map(([name, path]) => [
-        name,
-        this.at(path, moved),
-      ]),
-    );
+    const { inputs } = this.finder.routeOf(quantity.id);
+    const values: Record<string, number> = {};
+    for (const name in inputs) values[name] = this.at(inputs[name]!, moved);
+    return values;
+  }
+
+  /** What a quantity is given that has no tolerance. */
+  private fixedOf({ id }: Quantity): Fixed {
+    let fixed = this.fixed.get(id);
+    if (fixed === undefined) {
+      const { choices, tables, index } = this.finder.routeOf(id);
+      fixed = { words: {}, tables: {}, index };
+      for (const [name, path] of Object.entries(choices)) {
+        const value = this.value(path);
+        if (value?.kind === "choice") fixed.words[name] = value.value;
+      }
+      for (const [name, path] of Object.entries(tables)) {
+        const value = this.value(path);
+        if (value?.kind === "table") fixed.tables[name] = value.rows;
+      }
+      this.fixed.set(id, fixed);
+    }
+    return fixed;
   }
 
   private touches(id: string, moved: ReadonlyMap<string, number>): boolean {
@@ -100,18 +125,8 @@ export class Chain {
   }
 
   private compute(quantity: Quantity, moved: Moved): number {
-    const route = this.finder.routeOf(quantity.id);
-    const words: Record<string, string> = {};
-    for (const [name, path] of Object.entries(route.choices)) {
-      const value = this.value(path);
-      if (value?.kind === "choice") words[name] = value.value;
-    }
-    const tables: Record<string, readonly TableRow[]> = {};
-    for (const [name, path] of Object.entries(route.tables)) {
-      const value = this.value(path);
-      if (value?.kind === "table") tables[name] = value.rows;
-    }
-    const result = quantity.compute(this.inputsOf(quantity, moved), words, tables, route.index);
+    const { words, tables, index } = this.fixedOf(quantity);
+    const result = quantity.compute(this.inputsOf(quantity, moved), words, tables, index);
     if (!Number.isFinite(result))
       throw new RangeError(`${quantity.name.toLowerCase()} has no finite value for these inputs`);
     return result;

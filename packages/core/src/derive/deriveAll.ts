@@ -7,6 +7,7 @@ import { describeContradiction } from "./describeContradiction.ts";
 import { isAssumed } from "./isAssumed.ts";
 import { isContradiction } from "./isContradiction.ts";
 import type { Quantity } from "./Quantity.ts";
+import { rememberDerivation } from "./rememberDerivation.ts";
 import type { Catalog, Overrides } from "./rootsOf.ts";
 import { searchBand, type Tolerance } from "./searchBand.ts";
 import { rootSumSquare } from "./statistics/rootSumSquare.ts";
@@ -69,6 +70,13 @@ class Deriver {
     const roots = [...finder.rootsOf(id)];
     const missing = finder.lacking(id);
     if (missing.length > 0) return { state: "missing", id, missing };
+    const rests = { quantity, paths: roots, ways: [...finder.waysTo(id)].join() };
+    const value = (path: string) => this.chain.value(path);
+    return rememberDerivation(rests, value, () => this.compute(quantity, roots));
+  }
+
+  private compute(quantity: Quantity, roots: readonly string[]): Derivation {
+    const { id } = quantity;
     const tolerances = (quantity.nominalOnly ? [] : roots).flatMap((path): Tolerance[] => {
       const value = this.chain.value(path);
       return value?.kind === "dimension" && value.low < value.high ? [{ path, ...value }] : [];

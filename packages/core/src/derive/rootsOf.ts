@@ -13,6 +13,7 @@ export type Overrides = ReadonlyMap<string, DimensionValue>;
 export class RootFinder {
   private readonly found = new Map<string, ReadonlySet<string>>();
   private readonly routes = new Map<string, TakenRoute>();
+  private readonly ways = new Map<string, ReadonlySet<string>>();
   private readonly catalog: Catalog;
   private readonly given: (path: string) => boolean;
   private readonly overridden: (id: string) => boolean;
@@ -38,7 +39,7 @@ export class RootFinder {
   }
 
   private find(id: string): ReadonlySet<string> {
-    if (this.overridden(id) || isEntry(id)) return new Set([id]);
+    if (this.isRoot(id)) return new Set([id]);
     const { inputs, choices, tables } = this.routeOf(id);
     const paths = [inputs, choices, tables].flatMap((group) => Object.values(group));
     return new Set(paths.flatMap((path) => [...this.rootsOf(path)]));
@@ -54,6 +55,27 @@ export class RootFinder {
       this.routes.set(id, route);
     }
     return route;
+  }
+
+  /** The ways taken to a quantity and to what lies under it, where there is a choice: `deckClearance 1`. */
+  waysTo(id: string): ReadonlySet<string> {
+    let ways = this.ways.get(id);
+    if (ways === undefined) {
+      ways = this.isRoot(id) ? new Set() : this.findWays(id);
+      this.ways.set(id, ways);
+    }
+    return ways;
+  }
+
+  private findWays(id: string): ReadonlySet<string> {
+    const { index, inputs } = this.routeOf(id);
+    const below = Object.values(inputs).flatMap((path) => [...this.waysTo(path)]);
+    const own = (this.catalog.get(id)?.routes.length ?? 0) > 1 ? [`${id} ${index}`] : [];
+    return new Set([...own, ...below]);
+  }
+
+  private isRoot(id: string): boolean {
+    return this.overridden(id) || isEntry(id);
   }
 
   /** Fields under a field or quantity that the build does not give. */

@@ -15,9 +15,12 @@ export const notNegative: Interval = { atLeast: 0 };
 /** A share from nothing to the whole. */
 export const share: Interval = { atLeast: 0, atMost: 1 };
 
-function isWithin(value: number, { above, atLeast, below, atMost }: Interval): boolean {
+function isWithin(value: number, interval: Interval): boolean {
+  if (!Number.isFinite(value)) return false;
+  if (interval === finite) return true;
+  if (interval === positive) return value > 0;
+  const { above, atLeast, below, atMost } = interval;
   return (
-    Number.isFinite(value) &&
     (above === undefined || value > above) &&
     (atLeast === undefined || value >= atLeast) &&
     (below === undefined || value < below) &&
@@ -43,7 +46,9 @@ function describe({ above, atLeast, below, atMost }: Interval): string {
  * @throws RangeError naming the first parameter outside the interval, the value found and what was expected
  */
 export function requireAll(interval: Interval, values: Readonly<Record<string, number>>): void {
-  for (const [name, value] of Object.entries(values)) {
+  // Sweeps call this millions of times: listing the entries would allocate on each call.
+  for (const name in values) {
+    const value = values[name]!;
     if (!isWithin(value, interval)) {
       throw new RangeError(`${name}: found ${value}, expected ${describe(interval)}`);
     }

@@ -1,5 +1,5 @@
 import { greatestOverTurn } from "./greatestOverTurn.ts";
-import { pistonAcceleration } from "./pistonAcceleration.ts";
+import { pistonAccelerationOver } from "./pistonAcceleration.ts";
 import type { SliderCrank } from "./SliderCrank.ts";
 
 /**
@@ -16,6 +16,7 @@ export function greatestPistonAcceleration(
   crank: SliderCrank,
   angularSpeed: number,
 ): { acceleration: number; angle: number } {
-  const found = greatestOverTurn((angle) => Math.abs(pistonAcceleration(crank, angle, angularSpeed)));
+  const acceleration = pistonAccelerationOver(crank, angularSpeed);
+  const found = greatestOverTurn((angle) => Math.abs(acceleration(angle)));
   return { acceleration: found.value, angle: found.angle };
 }

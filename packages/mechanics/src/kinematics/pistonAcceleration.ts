@@ -1,6 +1,28 @@
 import { finite, requireAll } from "../check/requireAll.ts";
-import { rodAngle } from "./rodAngle.ts";
-import type { SliderCrank } from "./SliderCrank.ts";
+import { requireSliderCrank, type SliderCrank } from "./SliderCrank.ts";
+
+/**
+ * Piston acceleration over the crank angle at constant crankshaft speed, checked once: for sweeps.
+ * @param crank the mechanism
+ * @param angularSpeed crankshaft speed [rad/s], constant
+ * @returns crank angle [rad] → acceleration [m/s2], + away from the crank
+ * @throws RangeError when the mechanism cannot turn or the speed is not finite
+ *
+ * Source: plane geometry.
+ */
+export function pistonAccelerationOver(crank: SliderCrank, angularSpeed: number): (angle: number) => number {
+  requireSliderCrank(crank);
+  requireAll(finite, { angularSpeed });
+  const { throwRadius: r, rodLength: l, pinLineOffset: e } = crank;
+  const square = angularSpeed ** 2;
+  return (angle) => {
+    const across = r * Math.sin(angle);
+    const along = r * Math.cos(angle);
+    const sine = (across - e) / l;
+    const cosine = Math.sqrt(1 - sine * sine);
+    return square * (-along + (across * sine) / cosine - along ** 2 / (l * cosine ** 3));
+  };
+}
 
 /**
  * Piston acceleration at constant crankshaft speed,
@@ -14,12 +36,6 @@ import type { SliderCrank } from "./SliderCrank.ts";
  * Source: plane geometry.
  */
 export function pistonAcceleration(crank: SliderCrank, angle: number, angularSpeed: number): number {
-  requireAll(finite, { angularSpeed });
-  const phi = rodAngle(crank, angle);
-  const across = crank.throwRadius * Math.sin(angle);
-  const along = crank.throwRadius * Math.cos(angle);
-  return (
-    angularSpeed ** 2 *
-    (-along + across * Math.tan(phi) - along ** 2 / (crank.rodLength * Math.cos(phi) ** 3))
-  );
+  requireAll(finite, { angle });
+  return pistonAccelerationOver(crank, angularSpeed)(angle);
 }

@@ -1,5 +1,5 @@
 import { finite, requireAll } from "../check/requireAll.ts";
-import { pistonTravel } from "../kinematics/pistonTravel.ts";
+import { pistonTravelOver } from "../kinematics/pistonTravel.ts";
 import type { SliderCrank } from "../kinematics/SliderCrank.ts";
 import { leastOnInterval } from "../outline/leastOnInterval.ts";
 import type { LiftCurve } from "./LiftCurve.ts";
@@ -41,9 +41,23 @@ export function requireValveOverPiston({ shutValveDistance, valveTilt }: ValveOv
  * Source: plane geometry.
  */
 export function pistonToValveAxialAt(valve: ValveOverPiston, angle: number): number {
+  requireAll(finite, { angle });
+  return pistonToValveAxialOver(valve)(angle);
+}
+
+/**
+ * Piston to valve along the valve's axis over the crank angle, checked once: for sweeps.
+ * @param valve the valve and the piston
+ * @returns crank angle from overlap top dead centre [rad] → clearance [m], - when they meet
+ * @throws RangeError when a value is out of range
+ *
+ * Source: plane geometry.
+ */
+export function pistonToValveAxialOver(valve: ValveOverPiston): (angle: number) => number {
   requireValveOverPiston(valve);
-  const travel = pistonTravel(valve.crank, angle);
-  return valve.shutValveDistance + travel * Math.cos(valve.valveTilt) - valve.curve.at(angle).lift;
+  const travel = pistonTravelOver(valve.crank);
+  const cosine = Math.cos(valve.valveTilt);
+  return (angle) => valve.shutValveDistance + travel(angle) * cosine - valve.curve.at(angle).lift;
 }
 
 /**
@@ -66,6 +80,6 @@ export function leastOverOverlap(value: (angle: number) => number): { at: number
  * Source: plane geometry.
  */
 export function pistonToValveAxial(valve: ValveOverPiston): { clearance: number; angle: number } {
-  const least = leastOverOverlap((angle) => pistonToValveAxialAt(valve, angle));
+  const least = leastOverOverlap(pistonToValveAxialOver(valve));
   return { clearance: least.value, angle: least.at };
 }

@@ -1,6 +1,6 @@
 import { finite, notNegative, positive, requireAll } from "../check/requireAll.ts";
-import { pistonTravel } from "../kinematics/pistonTravel.ts";
-import { leastOverOverlap, pistonToValveAxialAt, type ValveOverPiston } from "./pistonToValveAxial.ts";
+import { pistonTravelOver } from "../kinematics/pistonTravel.ts";
+import { leastOverOverlap, pistonToValveAxialOver, type ValveOverPiston } from "./pistonToValveAxial.ts";
 import { tiltRange } from "./shutValveDistance.ts";
 
 /** A valve head and the pocket it dips into. */
@@ -32,12 +32,22 @@ export interface ValvePocket {
  * Source: plane geometry.
  */
 export function valvePocketRoom(input: ValvePocket & { readonly travel: number }): number {
-  const { pocketRadius, valveRadius, pocketOffset, valveTilt, travel } = input;
+  requireAll(notNegative, { travel: input.travel });
+  return valvePocketRoomOver(input)(input.travel);
+}
+
+/** The same over the travel, checked once: for sweeps. */
+function valvePocketRoomOver({
+  pocketRadius,
+  valveRadius,
+  pocketOffset,
+  valveTilt,
+}: ValvePocket): (travel: number) => number {
   requireAll(positive, { pocketRadius, valveRadius });
   requireAll(finite, { pocketOffset });
   requireAll(tiltRange, { valveTilt });
-  requireAll(notNegative, { travel });
-  return pocketRadius - valveRadius - Math.abs(pocketOffset - travel * Math.sin(valveTilt));
+  const sine = Math.sin(valveTilt);
+  return (travel) => pocketRadius - valveRadius - Math.abs(pocketOffset - travel * sine);
 }
 
 /**
@@ -55,10 +65,11 @@ export function pistonToValveRadial(
   input: ValveOverPiston & ValvePocket & { readonly pocketDepth: number },
 ): { clearance: number; angle: number } | undefined {
   requireAll(positive, { pocketDepth: input.pocketDepth });
-  const least = leastOverOverlap((angle) => {
-    // Rounding can put the piston a hair above its dead centre.
-    const room = valvePocketRoom({ ...input, travel: Math.max(0, pistonTravel(input.crank, angle)) });
-    return pistonToValveAxialAt(input, angle) < input.pocketDepth ? room : Number.POSITIVE_INFINITY;
-  });
+  const axial = pistonToValveAxialOver(input);
+  const travel = pistonTravelOver(input.crank);
+  const roomAt = valvePocketRoomOver(input);
+  const least = leastOverOverlap((angle) =>
+    axial(angle) < input.pocketDepth ? roomAt(travel(angle)) : Number.POSITIVE_INFINITY,
+  );
   return Number.isFinite(least.value) ? { clearance: least.value, angle: least.at } : undefined;
 }
