@@ -1,13 +1,21 @@
 // Times what a full build's quantities cost: `npm run bench`. Medians of many runs, ratios within one run.
 import { readFileSync } from "node:fs";
+import { ruleFiles } from "@trialfit/rules";
 import { Bench } from "tinybench";
 import { deriveAll } from "../../packages/core/src/derive/deriveAll.ts";
 import { quantities } from "../../packages/core/src/derive/generated/quantities.ts";
 import { withDefaults } from "../../packages/core/src/derive/withDefaults.ts";
 import { evaluate } from "../../packages/core/src/evaluate.ts";
+import { compileRules } from "../../packages/core/src/judge/compileRules.ts";
+import { sampleVerdicts } from "../../packages/core/src/judge/sampleVerdicts.ts";
 import { readBuildText } from "../../packages/core/src/read/readBuild.ts";
 
 const demos = ["harrow-eight", "larkspur-hill"] as const;
+
+/** Drawn at once for the timing; what 1000 take follows from it. */
+const DRAWS = 20;
+const rules = compileRules(ruleFiles);
+const asked = new Set(rules.flatMap((rule) => rule.facts));
 
 const rows: Record<string, object> = {};
 for (const name of demos) {
@@ -30,6 +38,9 @@ for (const name of demos) {
     .add("all quantities with their bands", derive(values))
     .add("evaluate: rules and what they ask for", async () => {
       await evaluate(build);
+    })
+    .add(`${DRAWS} engines drawn: rules and what they ask for`, () => {
+      sampleVerdicts(values, rules, quantities, asked, { draws: DRAWS, seed: 1 });
     });
   await bench.run();
   if (count < quantities.size) throw new Error(`computed ${count} of ${quantities.size} quantities`);

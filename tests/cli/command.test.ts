@@ -58,6 +58,35 @@ describe("trialfit check", () => {
       escapeCode,
     );
   });
+  it("draws engines where asked, the same for the same seed, and refuses numbers that say nothing", () => {
+    const small = file(
+      "small.yaml",
+      "trialfit: 1\nname: Small (invented)\nblock: { bore: 90 mm ± 0.01 }\npiston: { diameter: 89.94 mm ± 0.005, alloy: 4032 }\n",
+    );
+    const drawn = (...options: string[]) => {
+      const { stdout } = runCommand([
+        "explain",
+        "pistonToBoreClearance",
+        small,
+        ...options,
+        "--format",
+        "json",
+      ]);
+      return JSON.parse(stdout).worked.sampled;
+    };
+    const first = drawn("--draw", "50");
+    expect(first).toMatchObject({ engines: 50 });
+    expect(drawn("--draw", "50", "--seed", "1")).toEqual(first);
+    expect(drawn("--draw", "50", "--seed", "2")).not.toEqual(first);
+    expect(runCommand(["explain", "pistonToBoreClearance", small, "--draw", "50"]).stdout).toMatch(
+      /in 95 of 100 drawn engines/,
+    );
+    for (const wrong of [
+      ["--draw", "0"],
+      ["--seed", "1"],
+    ])
+      expect(runCommand(["check", small, ...wrong])).toMatchObject({ status: 2, stdout: "" });
+  });
   it("judges one stage", () => {
     const all = JSON.parse(runCommand(["check", sound, "--format", "json"]).stdout);
     const one = JSON.parse(

@@ -7,7 +7,7 @@ export const drawArgs = {
   draw: {
     type: "string",
     valueHint: "COUNT",
-    description: `Draw so many engines within the tolerances (at most ${MOST_DRAWS}) and say how many hold; 1000 take about 20 seconds; no verdict changes`,
+    description: `Draw so many engines within the tolerances (at most ${MOST_DRAWS}) and say how many hold; 1000 take up to a minute with every rule; no verdict changes`,
   },
   seed: {
     type: "string",

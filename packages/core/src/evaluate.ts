@@ -27,8 +27,8 @@ export interface EvaluateOptions {
   readonly quantities?: "all" | readonly string[];
   /**
    * Draw so many engines within the tolerances, and say of each rule in how many it holds, and of each quantity that a
-   * rule or the list of quantities names how it scatters. The verdicts stay what they are. 1000 engines take about
-   * 20 seconds. Absent: none.
+   * rule or the list of quantities names how it scatters. The verdicts stay what they are. 1000 engines take up to a
+   * minute with every rule of the catalog. Absent: none.
    */
   readonly statistics?: Drawing;
 }

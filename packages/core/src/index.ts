@@ -39,6 +39,7 @@ export { version } from "./derive/generated/version.ts";
 export { pathsOf } from "./derive/groupsOf.ts";
 export type { Quantity, QuantityExample, Route, SourceReference } from "./derive/Quantity.ts";
 export { outlineVertices } from "./derive/rodSweep.ts";
+export { type Doubt, doubtWords } from "./derive/statistics/rootSumSquare.ts";
 export type { Sampled } from "./derive/statistics/summarise.ts";
 export { type EvaluateOptions, evaluate } from "./evaluate.ts";
 export type { CompiledRule } from "./judge/CompiledRule.ts";

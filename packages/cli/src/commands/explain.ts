@@ -61,6 +61,8 @@ export const explain = defineCommand({
       build === undefined
         ? undefined
         : await evaluate(readBuildText(await readInput(build), build), {
+            // Only what is explained is computed: a drawn engine then costs next to nothing.
+            rules: rule === undefined ? [] : [rule],
             ...(statistics === undefined ? {} : { statistics }),
             quantities: quantity === undefined ? [] : [quantity.id],
           });
