@@ -17,17 +17,25 @@ const main = defineCommand({
 
 type Command = typeof main;
 
-/** Runs the command that the words name, or prints its help. */
-async function run(command: Command, rawArgs: readonly string[], above?: Command): Promise<void> {
+/**
+ * Runs the command that the words name, or prints its help.
+ * @param path the words before it, for its help
+ */
+async function run(command: Command, rawArgs: readonly string[], path?: string): Promise<void> {
   const inner = command.subCommands as Readonly<Record<string, Command>> | undefined;
   const asksHelp = (args: readonly string[]) => args.includes("--help") || args.includes("-h");
+  const help = async () => {
+    const above = path === undefined ? undefined : defineCommand({ meta: { name: path } });
+    process.stdout.write(`${await renderUsage(command, above)}\n`);
+  };
   if (inner === undefined) {
-    if (asksHelp(rawArgs)) return void process.stdout.write(`${await renderUsage(command, above)}\n`);
+    if (asksHelp(rawArgs)) return help();
     return void (await runCommand(command, { rawArgs: [...rawArgs] }));
   }
   const [name = "--help", ...rest] = rawArgs;
-  if (asksHelp([name])) return void process.stdout.write(`${await renderUsage(command, above)}\n`);
-  if (Object.hasOwn(inner, name)) return run(inner[name]!, rest, command);
+  if (asksHelp([name])) return help();
+  const own = (command.meta as { name: string }).name;
+  if (Object.hasOwn(inner, name)) return run(inner[name]!, rest, path === undefined ? own : `${path} ${own}`);
   const near = nearestWord(name, Object.keys(inner));
   throw new UsageError(`unknown command "${name}"${near === undefined ? "" : `; did you mean "${near}"?`}`);
 }
