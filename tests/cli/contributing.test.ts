@@ -21,7 +21,7 @@ describe("the rule that the guide for contributors shows", () => {
     expect(score?.caught).toBe(score?.made);
   });
   it.each([
-    [0, "fact: headGasket.compressedThickness,", "fact: headGasket.compressedThicknes,"],
+    [0, "fact: headGasket.compressedThickness", "fact: headGasket.compressedThicknes"],
     [1, "value: 0.5 mm", 'value: "0.5"'],
     [2, /verdict: fails/, "verdict: holds"],
   ] as const)("message %i is what a slip in it gives", (index, from, to) => {

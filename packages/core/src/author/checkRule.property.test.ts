@@ -93,17 +93,15 @@ const leaf = fc.oneof(
       ([operator, words]) =>
         ({ kind: "leaf", fact: "use", operator, value: { kind: "words", words } }) as Leaf,
     ),
-  fc
-    .tuple(fc.constantFrom("lessThan", "greaterThan"), fc.constantFrom(4, 5))
-    .map(
-      ([operator, value]) =>
-        ({
-          kind: "leaf",
-          fact: "block.cylinders",
-          operator,
-          value: { kind: "number", value, text: "" },
-        }) as Leaf,
-    ),
+  fc.tuple(fc.constantFrom("lessThan", "greaterThan"), fc.constantFrom(4, 5)).map(
+    ([operator, value]) =>
+      ({
+        kind: "leaf",
+        fact: "block.cylinders",
+        operator,
+        value: { kind: "number", value, text: "" },
+      }) as Leaf,
+  ),
 );
 const { tree } = fc.letrec<{ tree: ConditionNode }>((tie) => ({
   tree: fc.oneof(
