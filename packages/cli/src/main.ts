@@ -3,31 +3,42 @@ import { InputError, nearestWord, version } from "trialfit";
 import { check } from "./commands/check.ts";
 import { diff } from "./commands/diff.ts";
 import { explain } from "./commands/explain.ts";
+import { rule } from "./commands/rule.ts";
 import { schema } from "./commands/schema.ts";
 import { ExitCode } from "./ExitCode.ts";
 import { printProblems } from "./printProblems.ts";
 import { UsageError } from "./UsageError.ts";
 
-const commands = { check, diff, explain, schema };
+const commands = { check, diff, explain, rule, schema };
 
 const main = defineCommand({
   meta: { name: "trialfit", version, description: "Check a planned engine before its parts are ordered" },
   subCommands: commands,
 });
 
-async function run(rawArgs: readonly string[]): Promise<void> {
+type Command = typeof main;
+
+/**
+ * Runs the command that the words name, or prints its help.
+ * @param path the words before it, for its help
+ */
+async function run(command: Command, rawArgs: readonly string[], path?: string): Promise<void> {
+  const inner = command.subCommands as Readonly<Record<string, Command>> | undefined;
+  const asksHelp = (args: readonly string[]) => args.includes("--help") || args.includes("-h");
+  const help = async () => {
+    const above = path === undefined ? undefined : defineCommand({ meta: { name: path } });
+    process.stdout.write(`${await renderUsage(command, above)}\n`);
+  };
+  if (inner === undefined) {
+    if (asksHelp(rawArgs)) return help();
+    return void (await runCommand(command, { rawArgs: [...rawArgs] }));
+  }
   const [name = "--help", ...rest] = rawArgs;
-  if (name === "--version") return void process.stdout.write(`${version}\n`);
-  const command = commands[name as keyof typeof commands];
-  if (name === "--help" || name === "-h") return void process.stdout.write(`${await renderUsage(main)}\n`);
-  if (command === undefined || !Object.hasOwn(commands, name)) {
-    const near = nearestWord(name, Object.keys(commands));
-    throw new UsageError(`unknown command "${name}"${near === undefined ? "" : `; did you mean "${near}"?`}`);
-  }
-  if (rest.includes("--help") || rest.includes("-h")) {
-    return void process.stdout.write(`${await renderUsage(command as never, main)}\n`);
-  }
-  await runCommand(command as never, { rawArgs: rest });
+  if (asksHelp([name])) return help();
+  const own = (command.meta as { name: string }).name;
+  if (Object.hasOwn(inner, name)) return run(inner[name]!, rest, path === undefined ? own : `${path} ${own}`);
+  const near = nearestWord(name, Object.keys(inner));
+  throw new UsageError(`unknown command "${name}"${near === undefined ? "" : `; did you mean "${near}"?`}`);
 }
 
 // A reader that stops early (`| head`) is not an error of ours.
@@ -37,7 +48,9 @@ process.stdout.on("error", (error: NodeJS.ErrnoException) => {
 });
 
 try {
-  await run(process.argv.slice(2));
+  const args = process.argv.slice(2);
+  if (args[0] === "--version") process.stdout.write(`${version}\n`);
+  else await run(main, args);
 } catch (error) {
   process.exitCode = ExitCode.badInput;
   if (error instanceof InputError) printProblems(error.problems);

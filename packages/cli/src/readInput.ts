@@ -6,14 +6,14 @@ function refuse(file: string, found: string, expected: string): never {
   throw new InputError([{ file, line: undefined, column: undefined, field: "", found, expected }]);
 }
 
-async function readAll(stream: AsyncIterable<Buffer | string>, file: string): Promise<string> {
+async function readAll(stream: AsyncIterable<Buffer | string>, file: string, what: string): Promise<string> {
   const chunks: Buffer[] = [];
   let size = 0;
   for await (const chunk of stream) {
     const buffer = Buffer.from(chunk);
     size += buffer.length;
     if (size > MAX_SOURCE_LENGTH)
-      refuse(file, `more than ${MAX_SOURCE_LENGTH} bytes`, "a build file of a few kilobytes");
+      refuse(file, `more than ${MAX_SOURCE_LENGTH} bytes`, `${what} of a few kilobytes`);
     chunks.push(buffer);
   }
   try {
@@ -25,25 +25,22 @@ async function readAll(stream: AsyncIterable<Buffer | string>, file: string): Pr
 
 /**
  * The text of a file, or of standard input for `-`. Stops reading at the size limit.
+ * @param what belongs there, for messages
  * @throws InputError when there is no such file, it is too large, or not text.
  */
-export async function readInput(file: string): Promise<string> {
-  if (file === "-") return readAll(process.stdin, "standard input");
+export async function readInput(file: string, what = "a build file"): Promise<string> {
+  if (file === "-") return readAll(process.stdin, "standard input", what);
   let size: number;
   try {
     const info = await stat(file);
-    if (info.isDirectory()) refuse(file, "a folder", "a build file");
+    if (info.isDirectory()) refuse(file, "a folder", what);
     size = info.size;
   } catch (error) {
     if (error instanceof InputError) throw error;
     const code = (error as NodeJS.ErrnoException).code;
-    return refuse(
-      file,
-      code === "ENOENT" ? "no such file" : `a file that cannot be read (${code})`,
-      "a build file",
-    );
+    return refuse(file, code === "ENOENT" ? "no such file" : `a file that cannot be read (${code})`, what);
   }
   if (size > MAX_SOURCE_LENGTH)
-    refuse(file, `${size} bytes`, `a build file of at most ${MAX_SOURCE_LENGTH} bytes`);
-  return readAll(createReadStream(file), file);
+    refuse(file, `${size} bytes`, `${what} of at most ${MAX_SOURCE_LENGTH} bytes`);
+  return readAll(createReadStream(file), file, what);
 }

@@ -43,7 +43,7 @@ const notSolved = {
   ),
   ...because(
     "the unchecked or prepared half of a function whose inputs are found back: held to be equal to it",
-    `burntShareOver pistonTravelOver cylinderVolume heatForPeak runPrepared traceOf motoredGasSpeed boreFactor
+    `burntShareOver pistonTravelOver pistonAccelerationOver pistonToValveAxialOver cylinderVolume heatForPeak runPrepared traceOf motoredGasSpeed boreFactor
     stateFactor mobilityAt filmColumn`,
   ),
   ...because(

@@ -393,6 +393,18 @@ describe("each kind of problem is found, and said at its place", () => {
   });
 });
 
+describe("one slip", () => {
+  it.each([
+    ["fact: topRingBackClearance", "fact: topRingBakClearance"],
+    ["value: 120 mm", "value: 120 kg"],
+    ["limit.least } }", "limit.last } }"],
+  ])("%s read as %s is said once, without what follows from it", (from, to) => {
+    const problems = checkRule(changed(from, to), rulePath, alone);
+    expect(problems.filter((one) => one.kind !== "limit-unused")).toHaveLength(1);
+    expect(problems.length).toBe(to.startsWith("limit") ? 2 : 1);
+  });
+});
+
 describe("beside the other rules of the catalog", () => {
   const neighbour = ruleFiles.find((file) => file.id === "top-ring-back-clearance")!;
   const beside = (change: Partial<(typeof ruleFiles)[number]>) => ({

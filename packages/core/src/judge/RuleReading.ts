@@ -24,6 +24,8 @@ const issueOfDimension: Readonly<Record<DimensionError["flaw"], IssueKind>> = {
 export class RuleReading {
   readonly issues: RuleIssue[] = [];
   readonly file: RuleFile;
+  /** Limits that something is compared with, even where that something is misspelled. */
+  readonly usedLimits = new Set<string>();
   /** The fact that each limit is compared with first. */
   readonly limitFacts = new Map<string, string>();
 

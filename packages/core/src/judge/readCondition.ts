@@ -135,6 +135,7 @@ function ownLimit(reading: RuleReading, fact: string, limit: string, path: Path,
     reading.report("limit-in-case", path, found, "a number with its unit, or another fact");
     return;
   }
+  reading.usedLimits.add(limit);
   const type = factType(fact);
   if (type?.kind !== "number") return;
   const unit = reading.unitOfLimit(limit);

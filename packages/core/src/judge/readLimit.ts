@@ -7,7 +7,7 @@ import { readCondition } from "./readCondition.ts";
 export function readLimit(reading: RuleReading, name: string, limit: LimitFile): CompiledLimit {
   const path = ["limits", name];
   const unit = reading.unitOfLimit(name);
-  if (unit === undefined) {
+  if (!reading.usedLimits.has(name)) {
     const found = `limit.${name}, which is never compared with anything`;
     const expected = `a comparison with { fact: limit.${name} }, or no such limit`;
     reading.report("limit-unused", path, found, expected, { key: true });

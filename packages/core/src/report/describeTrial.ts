@@ -9,9 +9,9 @@ import type { ReportVerdict } from "./Report.ts";
 import type { DocumentItem, DocumentLine, ReportDocument, Tone } from "./ReportDocument.ts";
 
 const STATES: Readonly<Record<Comparison["state"], readonly [text: string, tone: Tone]>> = {
-  sure: ["surely true: over the whole band", "good"],
+  sure: ["surely true", "good"],
   possible: ["possibly true: somewhere in the band", "doubt"],
-  no: ["not true anywhere in the band", "bad"],
+  no: ["surely not true", "bad"],
   missing: ["cannot be said: a value is missing", "doubt"],
 };
 

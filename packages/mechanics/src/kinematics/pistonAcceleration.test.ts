@@ -10,8 +10,9 @@ import {
   refusesNonFinite,
   rpm,
 } from "../check/support.test-support.ts";
-import { pistonAcceleration } from "./pistonAcceleration.ts";
+import { pistonAcceleration, pistonAccelerationOver } from "./pistonAcceleration.ts";
 import { pistonVelocity } from "./pistonVelocity.ts";
+import { rodAngle } from "./rodAngle.ts";
 
 test("examples", () => {
   near(pistonAcceleration(offsetCrank, 0, 7800 * rpm), -41557.3, 0.05);
@@ -25,6 +26,14 @@ property.prop([cranks, angles])("acceleration is the derivative of the velocity"
   const step = 1e-5;
   const rise = pistonVelocity(crank, angle + step, 1) - pistonVelocity(crank, angle - step, 1);
   near(pistonAcceleration(crank, angle, 1), rise / (2 * step), 1e-9);
+});
+
+property.prop([cranks, angles])("checked once it is the same, and by the rod's angle", (crank, angle) => {
+  const phi = rodAngle(crank, angle);
+  const [across, along] = [crank.throwRadius * Math.sin(angle), crank.throwRadius * Math.cos(angle)];
+  const textbook = -along + across * Math.tan(phi) - along ** 2 / (crank.rodLength * Math.cos(phi) ** 3);
+  near(pistonAccelerationOver(crank, 3)(angle), 9 * textbook, 1e-13);
+  near(pistonAccelerationOver(crank, 3)(angle), pistonAcceleration(crank, angle, 3), 0);
 });
 
 property.prop([cranks])("without an offset the dead centres follow r w2 (1 +- r/l)", (crank) => {

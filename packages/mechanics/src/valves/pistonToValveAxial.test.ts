@@ -13,7 +13,12 @@ import {
 } from "../check/support.test-support.ts";
 import { topDeadCentre } from "../kinematics/deadCentres.ts";
 import { pistonTravel } from "../kinematics/pistonTravel.ts";
-import { overlapWindow, pistonToValveAxial, pistonToValveAxialAt } from "./pistonToValveAxial.ts";
+import {
+  overlapWindow,
+  pistonToValveAxial,
+  pistonToValveAxialAt,
+  pistonToValveAxialOver,
+} from "./pistonToValveAxial.ts";
 import { shiftLiftCurve } from "./shiftLiftCurve.ts";
 import { standInLiftCurve } from "./standInLiftCurve.ts";
 import { exhaustCurve, inletCurve, lobes } from "./valves.test-support.ts";
@@ -52,8 +57,10 @@ describe("properties", () => {
     (crank, lobe, valveTilt) => {
       const input = { ...valve, crank, valveTilt, curve: standInLiftCurve(lobe) };
       const { clearance, angle } = pistonToValveAxial(input);
+      const over = pistonToValveAxialOver(input);
       for (let i = -600; i <= 600; i++) {
         const at = pistonToValveAxialAt(input, (i / 600) * overlapWindow);
+        expect(over((i / 600) * overlapWindow)).toBe(at);
         expect(clearance).toBeLessThanOrEqual(at + 1e-12);
       }
       near(pistonToValveAxialAt(input, angle), clearance, 1e-15);
