@@ -119,7 +119,7 @@ describe("Larkspur Hill, the build in trouble", () => {
   let report: Report;
   beforeAll(async () => {
     report = await evaluate(build);
-  }, 30_000);
+  }, 60_000);
 
   it("fails just these rules, of at least five kinds of trouble", () => {
     const failing = report.verdicts.filter((one) => one.verdict === "fails");
@@ -174,5 +174,5 @@ describe("a combination that cannot be", () => {
     expect(rod.verdict).toBe("unknown");
     expect(rod.reasons.join()).toMatch(/rodLength|throwRadius/);
     expect(report.summary.sound).toBe(false);
-  }, 30_000);
+  }, 60_000);
 });

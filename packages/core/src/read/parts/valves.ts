@@ -79,6 +79,15 @@ function valveFields(side: "i" | "e") {
       "0.008",
       "Bore of the guide, fitted in the head.",
     ),
+    seatWidth: dimension({
+      label: "Seat width",
+      symbol: `b_s${side}`,
+      unit: "mm",
+      measureBy: "trial-assembly",
+      range: ["0.2 mm", "6 mm"],
+      tolerance: "0.1",
+      help: "Width of the ring on which valve and seat touch, shown by marking ink.",
+    }),
     retainerToSeal: length(
       "Retainer to seal, shut",
       "g_r_",
