@@ -22,10 +22,18 @@ export const valveDrive = part(
         bucket: "overhead camshaft straight on bucket followers",
       },
     }),
-    follower: choice({
-      label: "Follower",
-      help: "What rides on the lobe.",
-      options: { flat: "a flat or slightly domed face that rubs", roller: "a roller" },
+    followerFace: choice({
+      label: "Follower face",
+      help: "What of the follower touches the lobe.",
+      options: {
+        flat: "a flat or nearly flat face that slides on the lobe",
+        roller: "a roller",
+        curved: "a curved pad that slides on the lobe, as on many fingers",
+      },
+      assumed: {
+        byChoice: "valveDrive.kind",
+        values: { bucket: { value: "flat", because: "a bucket slides on the lobe with its flat top" } },
+      },
     }),
     rockerRatio: dimension({
       label: "Rocker ratio",
