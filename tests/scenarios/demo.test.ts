@@ -101,7 +101,7 @@ describe("Larkspur Hill, the build in trouble", () => {
   let report: Report;
   beforeAll(async () => {
     report = await evaluate(build);
-  }, 30_000);
+  }, 60_000);
 
   it("fails just these rules, of at least five kinds of trouble", () => {
     const failing = report.verdicts.filter((one) => one.verdict === "fails");
