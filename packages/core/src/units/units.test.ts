@@ -30,11 +30,14 @@ describe("reference: NIST SP 811 (2008), appendix B.8, and exact definitions", (
     ["440 g/kWh", "kg/J", 440 / 3.6e9],
     ["12e-6 1/K", "1/K", 12e-6],
     ["50 µm", "m", 50e-6],
+    ["280 HV", "MPa", 280 * 9.80665e6],
+    ["1300 ppm", "1", 0.0013],
+    ["1.2 mm2/kW", "m2/W", 1.2e-9],
   ];
   it.each(table)("%s", (text, kind, expected) => {
     expect(Math.abs(si(text, kind) / expected - 1)).toBeLessThan(2.3e-16);
   });
-  it("covers the printed table", () => expect(table.length).toBe(19));
+  it("covers the printed table", () => expect(table.length).toBe(22));
 });
 
 describe("tolerances", () => {

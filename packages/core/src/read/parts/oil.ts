@@ -1,5 +1,6 @@
 import { choice, dimension } from "../fields.ts";
 import { part } from "../part.ts";
+import { sumpFields } from "./oil/sumpFields.ts";
 
 /**
  * Dynamic viscosity at 100 °C of each grade: the middle of the kinematic viscosity that SAE J300 allows, and half its
@@ -53,6 +54,14 @@ export const oil = part(
       tolerance: "3 %",
       help: "High-temperature high-shear viscosity at 150 °C from the oil’s sheet.",
       assumed: byGrade(highShear, "usual for oils of the grade (from memory); SAE J300 sets only the least"),
+    }),
+    zinc: dimension({
+      label: "Zinc or phosphorus in the oil",
+      symbol: "x_Zn",
+      unit: "ppm",
+      range: ["0 ppm", "5000 ppm"],
+      tolerance: "50",
+      help: "Mass share of zinc or of phosphorus, the lesser, from the oil’s sheet: both come from the additive that protects rubbing faces.",
     }),
     filmTemperature: dimension({
       label: "Film temperature",
@@ -121,50 +130,6 @@ export const oil = part(
       help: "Oil delivered over oil displaced, hot, at pressure.",
       assumed: { value: "80 % ± 8", because: "hot gear pumps deliver about 72 to 88 % (from memory)" },
     }),
-    sump: choice({
-      label: "Sump",
-      help: "Where the oil is kept.",
-      options: { wet: "in the pan under the crankshaft", dry: "in a tank, the pan pumped empty" },
-    }),
-    levelBelowCounterweights: dimension({
-      label: "Oil level below the counterweights",
-      symbol: "h_oc",
-      unit: "mm",
-      range: ["-100 mm", "300 mm"],
-      tolerance: "3",
-      help: "From the lowest point of the counterweights’ circle down to the oil at rest, filled to the upper mark; negative when they dip in.",
-    }),
-    pickupGap: dimension({
-      label: "Pickup above the pan floor",
-      symbol: "h_pk",
-      unit: "mm",
-      range: ["0 mm", "60 mm"],
-      tolerance: "1",
-      help: "From the mouth of the pump’s pickup to the floor of the pan, measured with modelling clay and the pan’s gasket in place.",
-    }),
-    zinc: dimension({
-      label: "Zinc or phosphorus in the oil",
-      symbol: "x_Zn",
-      unit: "ppm",
-      range: ["0 ppm", "5000 ppm"],
-      tolerance: "50",
-      help: "Mass share of zinc or of phosphorus, the lesser, from the oil’s sheet: both come from the additive that protects rubbing faces.",
-    }),
-    sumpTemperature: dimension({
-      label: "Oil temperature at load",
-      symbol: "T_os",
-      unit: "degC",
-      range: ["20 degC", "200 degC"],
-      tolerance: "3",
-      help: "Temperature of the oil in the pan or the tank once it is steady at full load.",
-    }),
-    capacity: dimension({
-      label: "Oil capacity",
-      symbol: "V_oil",
-      unit: "L",
-      range: ["0.3 L", "60 L"],
-      tolerance: "5 %",
-      help: "Oil in the engine at its upper mark.",
-    }),
+    ...sumpFields,
   },
 );
