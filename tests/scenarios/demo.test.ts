@@ -42,6 +42,7 @@ describe("Harrow Eight, the sound build", () => {
         "inlet-valve-clears-pocket-wall": "open",
         "inlet-valves-pass-air-at-target-speed": "open",
         "rod-clears-camshaft": "fails",
+        "rod-clears-opposite-cylinder": "open",
         "skirt-stays-in-cylinder": "open",
         "squish-gap-not-closed": "fails",
         "squish-gap-open-at-speed": "fails",
@@ -104,7 +105,11 @@ describe("Harrow Eight, the sound build", () => {
         "torque-agrees-with-power": "fails",
       },
     ],
-    ["a lower cylinder bottom, still far from the rod", { "block.cylinderBottomHeight": "71 mm ± 0.5" }, {}],
+    [
+      "a lower cylinder bottom, still far from its own rod, but in the way of the other bank's",
+      { "block.cylinderBottomHeight": "71 mm ± 0.5" },
+      { "rod-clears-opposite-cylinder": "fails" },
+    ],
   ])(
     "%s",
     async (_, changes, expected) => {

@@ -1,5 +1,5 @@
 import { fc, test } from "@fast-check/vitest";
-import type { RuleFile } from "@trialfit/rules";
+import { type RuleFile, ruleFiles } from "@trialfit/rules";
 import { evaluate, type Report, readBuild } from "trialfit";
 import { describe, expect, it } from "vitest";
 
@@ -84,6 +84,49 @@ describe("dimensions measured cylinder by cylinder", () => {
       }
     },
   );
+});
+
+describe("a bore gauged at three heights and in two directions", () => {
+  const at = (along: number, across: number) => ({ along: micron(along, 90), across: micron(across, 90) });
+  const straight = { top: at(4, 6), middle: at(2, 4), bottom: at(0, 2) };
+  const form = ruleFiles.filter(({ id }) => ["bore-taper-small", "bores-round"].includes(id));
+  const gauged = async (second: object, uncertainty: string) => {
+    const build = {
+      trialfit: "1",
+      name: "Bench two (invented)",
+      use: "circuit",
+      induction: { kind: "naturally-aspirated" },
+      block: {
+        layout: "inline",
+        cylinders: "2",
+        bore: { uncertainty, readings: { "1": straight, "2": second } },
+      },
+    };
+    const { verdicts } = await evaluate(readBuild(build), { rules: form });
+    return Object.fromEntries(verdicts.map((one) => [one.rule, one]));
+  };
+  it("gives its taper and out-of-round to their rules, cylinder by cylinder", async () => {
+    const tapered = await gauged({ top: at(12, 14), middle: at(6, 8), bottom: at(0, 2) }, "0 mm");
+    expect(tapered["bores-round"]).toMatchObject({ verdict: "holds" });
+    expect(tapered["bore-taper-small"]).toMatchObject({ verdict: "fails", at: "cylinder 2" });
+    expect(tapered["bore-taper-small"]!.places!.map(({ verdict }) => verdict)).toEqual(["holds", "fails"]);
+    expect(tapered["bore-taper-small"]!.remedy).toMatch(/tapers by 0\.012 mm; 0\.008 mm is the most/);
+    const oval = await gauged({ top: at(0, 10), middle: at(0, 8), bottom: at(0, 6) }, "0 mm");
+    expect(oval["bore-taper-small"]).toMatchObject({ verdict: "holds" });
+    expect(oval["bores-round"]).toMatchObject({ verdict: "fails", at: "cylinder 2" });
+  });
+  it("leaves them open where the gauge is too coarse, and unknown where one height was taken", async () => {
+    const coarse = await gauged({ top: at(7, 9), middle: at(4, 5), bottom: at(0, 2) }, "0.002 mm");
+    expect(coarse["bore-taper-small"]).toMatchObject({ verdict: "open", at: "cylinder 2" });
+    expect(coarse["bore-taper-small"]!.remedy).toMatch(/0\.007 mm ± 0\.00283 mm/);
+    const once = await gauged({ middle: at(4, 5) }, "0 mm");
+    expect(once["bore-taper-small"]).toMatchObject({
+      verdict: "unknown",
+      at: "cylinder 2",
+      missing: ["block.boreTaper"],
+    });
+    expect(once["bores-round"]).toMatchObject({ verdict: "holds" });
+  });
 });
 
 describe("parts that may change places", () => {

@@ -2,6 +2,7 @@ import { type PositionKind, positionKinds } from "../read/FieldSpec.ts";
 import type { DimensionValue, FieldValue } from "../read/FieldValue.ts";
 import { fields } from "../read/fieldCatalog.ts";
 import { countOf, crankpinOf, type Positioned, positionedOf } from "../read/positions.ts";
+import { formatNumber } from "../units/formatNumber.ts";
 
 type Values = ReadonlyMap<string, FieldValue>;
 
@@ -26,13 +27,14 @@ function formOf({ path, value: { unit } }: Positioned, at: DimensionValue): read
     const nominal = at.form?.[name];
     if (target === undefined || nominal === undefined) return [];
     const width = OF_A_DIFFERENCE * (at.uncertainty ?? 0);
+    const [size, spread] = [nominal, width].map((si) => formatNumber(si, unit, { digits: 3 }));
     const value: DimensionValue = {
       kind: "dimension",
       nominal,
       low: Math.max(0, nominal - width),
       high: nominal + width,
       unit,
-      text: `from ${at.text}`,
+      text: width === 0 ? size! : `${size} ± ${spread}`,
       provenance: "measured",
       toleranceFrom: at.toleranceFrom,
       uncertainty: width,

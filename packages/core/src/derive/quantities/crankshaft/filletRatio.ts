@@ -14,6 +14,6 @@ export const filletRatio = quantity({
   compute: ({ r_fl, D_p }) => r_fl / D_p,
   shape: "monotone",
   valid: "rolled or nitrided fillets stand more at the same radius",
-  sources: [{ id: "taylor" }],
+  sources: [{ id: "definition" }],
   examples: [{ given: { r_fl: "2.5 mm", D_p: "52 mm" }, expect: "0.0481" }],
 });
