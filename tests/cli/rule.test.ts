@@ -58,6 +58,13 @@ describe("trialfit rule check", () => {
     expect(problems.length).toBeGreaterThan(0);
     expect(count.mutants.caught).toBeLessThan(count.mutants.made);
   });
+  it("writes the proposed examples into the file when asked to, and then finds nothing to mend", () => {
+    const path = changed(/ {2}- name: on the lower limit\n.*\n.*\n/, "");
+    const before = readFileSync(path, "utf8");
+    expect(runCommand(["rule", "check", path, "--adopt"]).stdout).toContain("1 written; read them");
+    expect(readFileSync(path, "utf8").startsWith(before)).toBe(true);
+    expect(runCommand(["rule", "check", path])).toMatchObject({ status: 0 });
+  });
   it("takes a source that is listed beside the rule, and refuses one that is not", () => {
     const path = changed("{ id: common-practice }", "{ id: my-handbook }");
     expect(runCommand(["rule", "check", path]).stdout).toContain('found "my-handbook"');

@@ -1,5 +1,6 @@
 export { type AuthorKind, authorKinds, isNote } from "./author/AuthorKind.ts";
 export { type Advice, adviseRule } from "./author/adviseRule.ts";
+export { appendExamples } from "./author/appendExamples.ts";
 export { checkRule, type RuleReport, readRuleFile, shippedContext } from "./author/checkRule.ts";
 export { type CatalogCount, countCatalog } from "./author/countCatalog.ts";
 export { type Mutant, type MutantKind, mutantKinds } from "./author/Mutant.ts";

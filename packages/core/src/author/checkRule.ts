@@ -67,10 +67,14 @@ function placed(issue: AuthorIssue, source: Source): RuleProblem {
   };
 }
 
+/** Problems in the order of their lines. */
+export function inOrder(problems: readonly RuleProblem[]): readonly RuleProblem[] {
+  return [...problems].sort((a, b) => a.line! - b.line! || a.column! - b.column!);
+}
+
 /** Issues at their places in the text, in the order of their lines. */
 export function placeIssues(issues: readonly AuthorIssue[], source: Source): readonly RuleProblem[] {
-  const problems = issues.map((issue) => placed(issue, source));
-  return problems.sort((a, b) => a.line! - b.line! || a.column! - b.column!);
+  return inOrder(issues.map((issue) => placed(issue, source)));
 }
 
 /**

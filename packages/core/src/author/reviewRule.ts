@@ -1,7 +1,8 @@
 import type { RuleExample } from "@trialfit/rules";
 import { parseSource } from "../read/parseSource.ts";
+import type { AuthorKind } from "./AuthorKind.ts";
 import { adviseRule } from "./adviseRule.ts";
-import { placeIssues, type RuleReport, readRuleFile } from "./checkRule.ts";
+import { inOrder, placeIssues, type RuleReport, readRuleFile } from "./checkRule.ts";
 import type { Mutant } from "./Mutant.ts";
 import type { AuthorIssue, RuleContext, RuleProblem } from "./RuleProblem.ts";
 import type { RuleScore } from "./scoreRule.ts";
@@ -31,16 +32,39 @@ function slipOf(needless: ReadonlySet<Mutant>): (mutant: Mutant) => AuthorIssue 
         };
 }
 
+/** Kinds of problem after which what lies inside the same part needs no words of its own. */
+const TELLS_OF_ITS_PARTS: ReadonlySet<AuthorKind> = new Set([
+  "case-never-applies",
+  "case-changes-nothing",
+  "says-nothing-new",
+  "always-true",
+  "contradiction",
+]);
+
+/** Needless parts, without those inside a part that is needless as a whole or was said to be. */
+function outermost(needless: readonly Mutant[], problems: readonly RuleProblem[]): readonly Mutant[] {
+  const said = problems.filter(({ kind }) => TELLS_OF_ITS_PARTS.has(kind)).map(({ field }) => field);
+  const whole = needless
+    .filter(({ kind }) => kind === "case-dropped" || kind === "member-dropped")
+    .map(({ path }) => path.join("."));
+  return needless.filter((mutant) => {
+    const field = mutant.path.join(".");
+    const isIn = (part: string) => field.startsWith(`${part}.`);
+    return !whole.some(isIn) && !said.some((part) => part === field || isIn(part));
+  });
+}
+
 /** Checks a rule file and scores its examples. */
 export function reviewRule(text: string, path: string, context?: RuleContext): RuleReview {
   const report = readRuleFile(text, path, context);
   const unreadable = report.problems.some((problem) => problem.kind === "unreadable-example");
   if (report.file === undefined || unreadable) return { ...report, add: [] };
   const { score, add, needless } = adviseRule(report.file);
-  const slips = score.survivors.map(slipOf(new Set(needless)));
-  const problems: readonly RuleProblem[] = [
-    ...report.problems,
-    ...placeIssues(slips, parseSource(text, path)),
-  ];
+  const isNeedless = new Set(needless);
+  const told = new Set(outermost(needless, report.problems));
+  const slips = score.survivors
+    .filter((mutant) => !isNeedless.has(mutant) || told.has(mutant))
+    .map(slipOf(isNeedless));
+  const problems = inOrder([...report.problems, ...placeIssues(slips, parseSource(text, path))]);
   return { ...report, problems, score, add };
 }

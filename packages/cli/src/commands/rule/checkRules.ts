@@ -1,5 +1,7 @@
+import { writeFile } from "node:fs/promises";
 import { type ArgsDef, defineCommand } from "citty";
 import {
+  appendExamples,
   type CatalogCount,
   countCatalog,
   formatProblem,
@@ -11,6 +13,7 @@ import {
 import { ExitCode } from "../../ExitCode.ts";
 import { findRules } from "../../findRules.ts";
 import { refuseUnknownOptions } from "../../refuseUnknownOptions.ts";
+import { UsageError } from "../../UsageError.ts";
 
 const args = {
   file: {
@@ -24,6 +27,10 @@ const args = {
     description: "Also what is worth knowing and no fault",
     negativeDescription: "Only what must be mended",
   },
+  adopt: {
+    type: "boolean",
+    description: "Write the proposed examples into the files; read them afterwards: are the verdicts meant?",
+  },
   format: {
     type: "enum",
     options: ["text", "json"],
@@ -35,6 +42,7 @@ const args = {
 /** A rule file with what was found. */
 interface Reviewed {
   readonly path: string;
+  readonly text: string;
   readonly review: RuleReview;
   readonly problems: readonly RuleProblem[];
 }
@@ -72,6 +80,20 @@ function describeCount(count: CatalogCount, isCatalog: boolean): string {
   return `${lines.join("\n")}\n`;
 }
 
+/** Writes the proposed examples into their files, and says which. */
+async function adoptExamples(reviewed: readonly Reviewed[]): Promise<string> {
+  const lines = await Promise.all(
+    reviewed.map(async ({ path, text, review }) => {
+      if (review.add.length === 0) return "";
+      const longer = appendExamples(text, review.add);
+      if (longer === undefined) return `${path}: examples: is not the last key; add them by hand\n`;
+      await writeFile(path, longer);
+      return `${path}: ${review.add.length} written; read them: are the verdicts meant?\n`;
+    }),
+  );
+  return lines.join("");
+}
+
 /** `trialfit rule check [FILE…]` */
 export const checkRules = defineCommand({
   meta: {
@@ -79,15 +101,17 @@ export const checkRules = defineCommand({
     description: "Check rule files: what is wrong with them, and which slips their examples would not notice",
   },
   args,
-  run: async ({ args: { _: paths, notes, format }, rawArgs }) => {
+  run: async ({ args: { _: paths, notes, adopt, format }, rawArgs }) => {
     refuseUnknownOptions(rawArgs, args);
     const { texts, isCatalog, context } = await findRules(paths);
+    if (adopt === true && texts.some(({ hasLines }) => !hasLines))
+      throw new UsageError("the shipped rules are no files of yours: name the files for --adopt");
     const reviewed: readonly Reviewed[] = texts.map(({ path, text, hasLines }) => {
       const review = reviewRule(text, path, context);
       const problems = review.problems
         .filter((problem) => notes === true || problem.weight === "error")
         .map((problem) => (hasLines ? problem : { ...problem, line: undefined, column: undefined }));
-      return { path, review, problems };
+      return { path, text, review, problems };
     });
     const problems = reviewed.flatMap((one) => one.problems);
     const errors = problems.filter((problem) => problem.weight === "error").length;
@@ -102,6 +126,7 @@ export const checkRules = defineCommand({
     } else {
       const said = problems.length === 0 ? "" : `${problems.map(line).join("\n")}\n`;
       process.stdout.write(`${said}${reviewed.map(advice).join("")}`);
+      if (adopt === true) process.stdout.write(`\n${await adoptExamples(reviewed)}`);
       process.stdout.write(`${said === "" ? "" : "\n"}${describeCount(count, isCatalog)}`);
       process.stdout.write(errors === 0 ? "Nothing to mend.\n" : `To mend: ${errors}.\n`);
     }
