@@ -58,7 +58,9 @@ function nameOf(
   const all = Object.entries(facts);
   const names = [changes.map(({ fact, text }) => [fact, text] as const), all].map((about) => {
     const words = about.filter(([fact]) => isWord(fact));
-    const numbers = [...about, ...all].filter(([fact]) => !isWord(fact) && compared.has(fact));
+    const numbers = [...about, ...all.filter(([fact]) => compared.has(fact))].filter(
+      ([fact]) => !isWord(fact),
+    );
     const at = [...new Set(numbers.map(plain))].join(" and ");
     return `${words.map(plain).join(", ")}${at === "" ? "" : ` at ${at}`}`.trim();
   });
