@@ -11,6 +11,7 @@ import { buildSync } from "esbuild";
 import { parseDocument } from "yaml";
 import { z } from "zod";
 import { ruleFile, sourceFile } from "../src/ruleFile.ts";
+import { type SetFile, setFile } from "../src/setFile.ts";
 import { systems } from "../src/systems.ts";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
@@ -26,6 +27,9 @@ function readYaml(path: string): unknown {
 
 const schema = { title: "trialfit rule file", ...z.toJSONSchema(ruleFile, { target: "draft-07" }) };
 writeFileSync(join(root, "rule.schema.json"), `${JSON.stringify(schema, null, 2)}\n`);
+
+const setSchema = { title: "trialfit set of rules", ...z.toJSONSchema(setFile, { target: "draft-07" }) };
+writeFileSync(join(root, "set.schema.json"), `${JSON.stringify(setSchema, null, 2)}\n`);
 
 const ajv = new Ajv({ allErrors: true, strict: true, code: { source: true, esm: true } });
 const validate = ajv.compile(schema);
@@ -81,6 +85,17 @@ const rules = Object.keys(systems).flatMap((system) => {
 });
 rules.sort((a, b) => (a.id! < b.id! ? -1 : 1));
 
+const sets = readdirSync(join(root, "sets"))
+  .filter((name) => name.endsWith(".yaml"))
+  .map((name) => {
+    const data = readYaml(join(root, "sets", name));
+    const result = setFile.safeParse(data);
+    if (!result.success) problems.push(`sets/${name}: ${z.prettifyError(result.error)}`);
+    else if (result.data.id !== basename(name, ".yaml"))
+      problems.push(`sets/${name}: id is "${result.data.id}", not the file's name`);
+    return data as SetFile;
+  });
+
 const sources = readYaml(join(root, "sources.yaml")) as Record<string, unknown>;
 for (const [id, source] of Object.entries(sources)) {
   const result = sourceFile.safeParse(source);
@@ -94,11 +109,14 @@ writeFileSync(
   join(generated, "catalog.ts"),
   [
     'import type { RuleFile, SourceFile } from "../ruleFile.ts";',
+    'import type { SetFile } from "../setFile.ts";',
     "/** Every rule of the catalog, sorted by id. */",
     `export const ruleFiles: readonly RuleFile[] = ${JSON.stringify(rules, null, 1)};`,
+    "/** Every set that is shipped, sorted by id. */",
+    `export const setFiles: readonly SetFile[] = ${JSON.stringify(sets, null, 1)};`,
     "/** Every source by id. */",
     `export const sources: Readonly<Record<string, SourceFile>> = ${JSON.stringify(sources, null, 1)};`,
     "",
   ].join("\n"),
 );
-console.log(`${rules.length} rules, ${Object.keys(sources).length} sources`);
+console.log(`${rules.length} rules, ${sets.length} sets, ${Object.keys(sources).length} sources`);

@@ -1,4 +1,4 @@
-export { ruleFiles, sources } from "./generated/catalog.ts";
+export { ruleFiles, setFiles, sources } from "./generated/catalog.ts";
 export { default as validateRuleFile } from "./generated/validateRuleFile.js";
 export { notCovered } from "./notCovered.ts";
 export {
@@ -19,4 +19,6 @@ export {
   weights,
   works,
 } from "./ruleFile.ts";
+export { type ChangedLimit, type SetFile, setFile } from "./setFile.ts";
 export { type System, systems } from "./systems.ts";
+export { type Use, uses } from "./uses.ts";

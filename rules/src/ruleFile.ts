@@ -1,10 +1,12 @@
 import { z } from "zod";
 import { type System, systems } from "./systems.ts";
 
-const identifier = z
+/** The form of every id: rules, sets, parts, sources. */
+export const identifier = z
   .string()
   .regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/, "words in small letters joined by hyphens");
-const prose = z.string().min(8).max(2000);
+/** A text for people. */
+export const prose = z.string().min(8).max(2000);
 
 /** Comparisons of numbers look at the whole band; comparisons of words at the word. */
 export const operators = [
@@ -35,7 +37,7 @@ const comparison = z.strictObject({
   value: z.union([z.string(), z.array(z.string()).min(1), z.strictObject({ fact: z.string().min(1) })]),
 });
 
-const condition: z.ZodType<Condition> = z.lazy(() =>
+export const condition: z.ZodType<Condition> = z.lazy(() =>
   z.union([
     comparison,
     z.strictObject({ all: z.array(condition).min(1) }),

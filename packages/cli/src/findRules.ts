@@ -20,6 +20,8 @@ export interface FoundRules {
   readonly context: RuleContext;
 }
 
+/** Folders in which no rule files stand. */
+const NOT_RULES: ReadonlySet<string> = new Set(["node_modules", "sets"]);
 const LIST_OF_SOURCES = "sources.yaml";
 
 async function filesIn(folder: string): Promise<readonly string[]> {
@@ -27,7 +29,7 @@ async function filesIn(folder: string): Promise<readonly string[]> {
   const inner = await Promise.all(
     entries.map((entry) => {
       const path = join(folder, entry.name);
-      if (entry.isDirectory()) return entry.name === "node_modules" ? [] : filesIn(path);
+      if (entry.isDirectory()) return NOT_RULES.has(entry.name) ? [] : filesIn(path);
       return /\.ya?ml$/.test(entry.name) && entry.name !== LIST_OF_SOURCES ? [path] : [];
     }),
   );

@@ -1,5 +1,5 @@
 import { defineCommand, renderUsage, runCommand } from "citty";
-import { InputError, nearestWord, version } from "trialfit";
+import { InputError, nearestWord, SetError, version } from "trialfit";
 import { check } from "./commands/check.ts";
 import { diff } from "./commands/diff.ts";
 import { explain } from "./commands/explain.ts";
@@ -54,7 +54,11 @@ try {
 } catch (error) {
   process.exitCode = ExitCode.badInput;
   if (error instanceof InputError) printProblems(error.problems);
-  else if (error instanceof UsageError || (error instanceof Error && error.name === "CLIError")) {
+  else if (
+    error instanceof UsageError ||
+    error instanceof SetError ||
+    (error instanceof Error && error.name === "CLIError")
+  ) {
     process.stderr.write(
       `trialfit: ${error.message}\nRun "trialfit --help" for the commands, "trialfit check --help" for the options of one.\n`,
     );

@@ -1,4 +1,4 @@
-import { type RuleFile, ruleFiles } from "@trialfit/rules";
+import { type RuleFile, ruleFiles, type SetFile, type Use } from "@trialfit/rules";
 import { exchangeParts } from "./choose/exchangeParts.ts";
 import { quantities } from "./derive/generated/quantities.ts";
 import { withDefaults } from "./derive/withDefaults.ts";
@@ -8,9 +8,11 @@ import { judgeBuild } from "./judge/judgeBuild.ts";
 import { type Drawing, sampleVerdicts } from "./judge/sampleVerdicts.ts";
 import { asOfStage } from "./judge/unmeasured.ts";
 import { asBuild } from "./read/asBuild.ts";
+import type { Build } from "./read/Build.ts";
 import type { Stage } from "./read/FieldSpec.ts";
 import { makeReport } from "./report/makeReport.ts";
 import type { Report } from "./report/Report.ts";
+import { applySet } from "./sets/applySet.ts";
 
 export interface EvaluateOptions {
   /**
@@ -20,6 +22,11 @@ export interface EvaluateOptions {
   readonly stage?: Stage;
   /** Rules in place of the shipped catalog. Untrusted: checked like any input. */
   readonly rules?: readonly RuleFile[];
+  /**
+   * Sets of rules: names of shipped ones, or sets as data; the last is applied, the others may be extended by it.
+   * Absent: every rule, for the use that the build states.
+   */
+  readonly sets?: readonly (string | SetFile)[];
   /**
    * Quantities to compute beside those that the rules ask for: their ids, or `all` of them, which takes some
    * seconds, since many are searched over a whole cycle and all tolerances. Absent: none.
@@ -36,13 +43,16 @@ export interface EvaluateOptions {
 /**
  * Evaluates one build: read → derive → judge → report.
  * @param input a build from `readBuildText`, or plain data in the shape of a build file
- * @throws InputError when the input is not a build; RuleError when a given rule cannot be used; RangeError when the
+ * @throws InputError when the input is not a build; RuleError when a given rule cannot be used; SetError
+ * when a set is not known or does not fit the rules; RangeError when the
  * number of draws or the seed is not a whole number in its range
  */
 export async function evaluate(input: unknown, options: EvaluateOptions = {}): Promise<Report> {
   const build = asBuild(input);
-  const values = withDefaults(build);
-  const every = compileRules(options.rules ?? ruleFiles);
+  const given = options.rules ?? ruleFiles;
+  const set = options.sets === undefined ? undefined : applySet(options.sets, given);
+  const values = withDefaults(set?.use === undefined ? build : forUse(build, set.use));
+  const every = compileRules(set?.rules ?? given);
   const rules =
     options.stage === undefined ? every : every.filter((rule) => rule.file.stages.includes(options.stage!));
   const more = options.quantities ?? [];
@@ -69,5 +79,13 @@ export async function evaluate(input: unknown, options: EvaluateOptions = {}): P
     stage: options.stage ?? "all",
     rules: every.map((rule) => rule.file.id),
     drawn,
+    set,
   });
+}
+
+/** The build as if it stated this use. */
+function forUse(build: Build, use: Use): Build {
+  const values = new Map(build.values);
+  values.set("use", { kind: "choice", value: use, provenance: "target" });
+  return { ...build, values };
 }

@@ -43,6 +43,7 @@ export { outlineVertices } from "./derive/rodSweep.ts";
 export { type Doubt, doubtWords } from "./derive/statistics/rootSumSquare.ts";
 export type { Sampled } from "./derive/statistics/summarise.ts";
 export { type EvaluateOptions, evaluate } from "./evaluate.ts";
+export type { AppliedSet, Departure } from "./judge/AppliedSet.ts";
 export type { CompiledRule } from "./judge/CompiledRule.ts";
 export { compileRule } from "./judge/compileRule.ts";
 export { compileRules } from "./judge/compileRules.ts";
@@ -102,6 +103,9 @@ export type {
 } from "./report/ReportDocument.ts";
 export { renderMarkdown } from "./report/renderMarkdown.ts";
 export { renderText, type TextStyle } from "./report/renderText.ts";
+export { applySet } from "./sets/applySet.ts";
+export { SetError } from "./sets/findChain.ts";
+export { readSetText } from "./sets/readSetText.ts";
 export { type Trial, tryRule } from "./tryRule.ts";
 export { fromSi, toSi } from "./units/convert.ts";
 export { findUnit, unitOf, unitsLike } from "./units/findUnit.ts";

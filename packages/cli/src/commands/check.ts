@@ -9,14 +9,17 @@ import {
   readBuildText,
   type Stage,
 } from "trialfit";
-import { outputArgs, stageArg } from "../commonArgs.ts";
+import { outputArgs, setArg, stageArg } from "../commonArgs.ts";
 import { ExitCode } from "../ExitCode.ts";
 import { type Format, render } from "../output.ts";
 import { printProblems } from "../printProblems.ts";
 import { drawArgs, readDrawing } from "../readDrawing.ts";
 import { readInput } from "../readInput.ts";
+import { readSets } from "../readSets.ts";
 import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
 import { UsageError } from "../UsageError.ts";
+
+type Sets = Awaited<ReturnType<typeof readSets>>;
 
 const args = {
   file: {
@@ -25,6 +28,7 @@ const args = {
     description: "Build files (YAML or JSON); - for standard input",
   },
   stage: stageArg,
+  set: setArg,
   brief: { type: "boolean", description: "Only what must be done, without reasons and without what holds" },
   ...drawArgs,
   ...outputArgs,
@@ -39,11 +43,13 @@ async function checkOne(
   stage: Stage | undefined,
   whole: boolean,
   statistics: Drawing | undefined,
+  sets: Sets,
 ): Promise<Report | readonly Problem[]> {
   try {
     const build = readBuildText(await readInput(file), file === "-" ? "standard input" : file);
     return await evaluate(build, {
       ...(stage === undefined ? {} : { stage }),
+      ...(sets === undefined ? {} : { sets }),
       ...(statistics === undefined ? {} : { statistics }),
       ...(whole ? { quantities: "all" as const } : {}),
     });
@@ -66,14 +72,15 @@ export const check = defineCommand({
     description: "Check builds: what holds, what fails, what must be measured, what is missing",
   },
   args,
-  run: async ({ args: { _: files, stage, brief, draw, seed, format, colour }, rawArgs }) => {
+  run: async ({ args: { _: files, stage, set, brief, draw, seed, format, colour }, rawArgs }) => {
     refuseUnknownOptions(rawArgs, args);
     if (files.length === 0 && process.stdin.isTTY)
       throw new UsageError("name a build file, or - to read standard input");
     const drawing = readDrawing(draw, seed);
+    const sets = await readSets(set);
     const results = await Promise.all(
       (files.length === 0 ? ["-"] : files).map((file) =>
-        checkOne(file, stage as Stage | undefined, format === "json", drawing),
+        checkOne(file, stage as Stage | undefined, format === "json", drawing, sets),
       ),
     );
     const reports = results.filter((one): one is Report => "summary" in one);

@@ -1,15 +1,17 @@
 import { type ArgsDef, defineCommand } from "citty";
 import { compareBuilds, describeChange, readBuildText, type Stage } from "trialfit";
-import { outputArgs, stageArg } from "../commonArgs.ts";
+import { outputArgs, setArg, stageArg } from "../commonArgs.ts";
 import { ExitCode } from "../ExitCode.ts";
 import { type Format, render } from "../output.ts";
 import { readInput } from "../readInput.ts";
+import { readSets } from "../readSets.ts";
 import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
 
 const args = {
   before: { type: "positional", required: true, description: "The older build file; - for standard input" },
   after: { type: "positional", required: true, description: "The newer build file" },
   stage: stageArg,
+  set: setArg,
   ...outputArgs,
 } as const satisfies ArgsDef;
 
@@ -20,13 +22,17 @@ export const diff = defineCommand({
     description: "Compare two states of a build: which values, numbers and verdicts changed, and why",
   },
   args,
-  run: async ({ args: { before, after, stage, format, colour }, rawArgs }) => {
+  run: async ({ args: { before, after, stage, set, format, colour }, rawArgs }) => {
     refuseUnknownOptions(rawArgs, args);
+    const sets = await readSets(set);
     const [old, fresh] = [
       readBuildText(await readInput(before), before === "-" ? "standard input" : before),
       readBuildText(await readInput(after), after),
     ];
-    const change = await compareBuilds(old, fresh, stage === undefined ? {} : { stage: stage as Stage });
+    const change = await compareBuilds(old, fresh, {
+      ...(stage === undefined ? {} : { stage: stage as Stage }),
+      ...(sets === undefined ? {} : { sets }),
+    });
     process.stdout.write(render(describeChange(change), format as Format, colour, change));
     const alike = change.values.length === 0 && change.verdicts.length === 0;
     process.exitCode = alike ? ExitCode.sound : ExitCode.stops;

@@ -31,7 +31,7 @@ export interface RuleIssue<Kind extends string = IssueKind> {
 }
 
 /** One line for people: place in the data, found, expected. */
-export function formatIssue({ path, found, expected, didYouMean }: RuleIssue<string>): string {
+export function formatIssue({ path, found, expected, didYouMean }: Omit<RuleIssue<string>, "kind">): string {
   const hint = didYouMean === undefined ? "" : `did you mean "${didYouMean}"? `;
   return `${path.join(".")}: found ${found}; ${hint}expected ${expected}`;
 }

@@ -1,3 +1,4 @@
+import { uses } from "@trialfit/rules";
 import { z } from "zod";
 import { confirmationsSchema } from "./confirmations.ts";
 import type { FieldSchema } from "./fieldSchema.ts";
@@ -76,14 +77,7 @@ export const topFields: Readonly<Record<string, FieldSchema>> = {
   use: choice({
     label: "Use",
     help: "What the engine is for; many limits follow it.",
-    options: {
-      street: "road use, long life",
-      circuit: "circuit and hill-climb racing",
-      drag: "short runs at full power",
-      endurance: "long races",
-      marine: "boats and stationary engines: long hours at high load",
-      vintage: "restored engines run gently",
-    },
+    options: uses,
   }),
   story: text({ label: "Story", help: "What this build is about, for people." }),
 };

@@ -1,6 +1,7 @@
-import type { RuleFile, Standing, Weight, Work } from "@trialfit/rules";
+import type { RuleFile, Standing, Use, Weight, Work } from "@trialfit/rules";
 import type { Doubt } from "../derive/statistics/rootSumSquare.ts";
 import type { Sampled } from "../derive/statistics/summarise.ts";
+import type { Departure } from "../judge/AppliedSet.ts";
 import type { Settlement } from "../judge/howToSettle.ts";
 import type { PlaceVerdict } from "../judge/judgeBuild.ts";
 import type { HoldsIn } from "../judge/sampleVerdicts.ts";
@@ -165,6 +166,16 @@ export interface Report {
   readonly trialfit: string;
   readonly build: { readonly name: string; readonly file?: string; readonly hash: string };
   readonly stage: Stage | "all";
+  /** The set of rules that was judged with, and every way in which it departs from the whole catalog. */
+  readonly set?: {
+    readonly id: string;
+    readonly title: string;
+    /** The use for which every build is judged, whatever it states. */
+    readonly use?: Use;
+    readonly departures: readonly Departure[];
+    /** Rules that the set does not count, with what they would have said. */
+    readonly silenced: readonly Pick<ReportVerdict, "rule" | "title" | "weight" | "verdict">[];
+  };
   readonly summary: ReportSummary;
   /** Where engines were drawn within the tolerances. */
   readonly statistics?: ReportStatistics;

@@ -3,6 +3,7 @@ import { fieldLabel } from "../read/fieldCatalog.ts";
 import { describeToConfirm, straySection } from "./describeConfirmations.ts";
 import { exchangeSection } from "./describeExchanges.ts";
 import { type Detail, describeFinding, describeUnknown } from "./describeFinding.ts";
+import { departureSection, setLine } from "./describeSet.ts";
 import { assumptionSection, heldSection, skippedSection } from "./describeSettled.ts";
 import { type FindingGroup, findingGroups, groupFindings } from "./groupFindings.ts";
 import type { Report, ReportVerdict } from "./Report.ts";
@@ -113,6 +114,7 @@ export function describeReport(report: Report, detail: Detail = "full"): ReportD
         text: `${report.verdicts.length} rules: ${summary.holds} hold, ${summary.fails} fail, ${summary.open} open, ${summary.unknown} unknown, ${summary.toConfirm} to be confirmed, ${summary.notApplicable} not applicable`,
       },
       ...drawnLines(report),
+      ...setLine(report),
       {
         text: `trialfit ${report.trialfit}; stage: ${report.stage}; build ${report.build.hash.slice(0, 12)}`,
         tone: "faint",
@@ -122,6 +124,7 @@ export function describeReport(report: Report, detail: Detail = "full"): ReportD
       exchangeSection(report),
       ...findings,
       ...settled,
+      departureSection(report),
       straySection(report),
       assumptionSection(report),
     ]).filter((section) => section.items.length > 0),

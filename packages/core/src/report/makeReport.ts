@@ -2,6 +2,7 @@ import type { Derivation } from "../derive/Derivation.ts";
 import { version } from "../derive/generated/version.ts";
 import { aboutDraws } from "../derive/statistics/drawValue.ts";
 import { reasonOfDefault } from "../derive/withDefaults.ts";
+import type { AppliedSet } from "../judge/AppliedSet.ts";
 import type { Judged } from "../judge/judgeBuild.ts";
 import type { Drawing, Samples } from "../judge/sampleVerdicts.ts";
 import type { Build } from "../read/Build.ts";
@@ -25,6 +26,8 @@ export interface Evaluated {
   readonly stage: Stage | "all";
   /** Ids of all rules, those of other stages too. */
   readonly rules: readonly string[];
+  /** The set that was judged with, if any. */
+  readonly set: AppliedSet | undefined;
   /** What drawn engines say, where engines were drawn. */
   readonly drawn: { readonly drawing: Drawing; readonly samples: Samples } | undefined;
 }
@@ -52,12 +55,27 @@ function statisticsOf({ draws, seed }: Drawing): ReportStatistics {
   return { draws, seed, about };
 }
 
+function reportSet(
+  { id, title, use, departures }: AppliedSet,
+  silenced: readonly ReportVerdict[],
+): NonNullable<Report["set"]> {
+  const would = silenced.map(({ rule, title: what, weight, verdict }) => ({
+    rule,
+    title: what,
+    weight,
+    verdict,
+  }));
+  return { id, title, ...(use === undefined ? {} : { use }), departures, silenced: would };
+}
+
 /** Puts everything that was found into one plain, serialisable report in a fixed order. */
 export function makeReport(evaluated: Evaluated): Report {
   const { build, values, derivations, stage, drawn } = evaluated;
-  const verdicts = evaluated.judged.map((one) =>
+  const every = evaluated.judged.map((one) =>
     reportVerdict(one, build.confirmations, drawn?.samples.rules.get(one.rule.file.id)),
   );
+  const silenced = (one: ReportVerdict) => evaluated.set?.silenced.has(one.rule) === true;
+  const verdicts = every.filter((one) => !silenced(one));
   const stray = [...build.confirmations.keys()].filter((rule) => !evaluated.rules.includes(rule)).sort();
   const assumptions = [...values].flatMap(([path, value]) => {
     const because = reasonOfDefault(path, values);
@@ -75,6 +93,7 @@ export function makeReport(evaluated: Evaluated): Report {
       hash: hashBuild(build),
     },
     stage,
+    ...(evaluated.set === undefined ? {} : { set: reportSet(evaluated.set, every.filter(silenced)) }),
     summary: summaryOf(verdicts, stage),
     ...(drawn === undefined ? {} : { statistics: statisticsOf(drawn.drawing) }),
     verdicts,

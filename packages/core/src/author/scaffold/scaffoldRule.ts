@@ -4,7 +4,7 @@ import { FILL_IN } from "../fillIn.ts";
 import { printExample, quoted } from "../printExample.ts";
 import type { RuleContext } from "../RuleProblem.ts";
 import { type RuleReview, reviewRule } from "../reviewRule.ts";
-import { shapeAt } from "../steps/ruleShape.ts";
+import { ruleShapes } from "../steps/ruleShapes.ts";
 import { firstExamples } from "./firstExamples.ts";
 import { type Answers, comparisons, type Must, type QuestionKey, questions, splitList } from "./questions.ts";
 
@@ -80,7 +80,7 @@ function examplesOf(data: Data, answers: Answers): RuleFile["examples"] {
 }
 
 function comment(path: readonly string[]): string {
-  const description = shapeAt(path)?.description;
+  const description = ruleShapes.descriptionAt(path);
   return description === undefined ? "" : `# ${description}\n`;
 }
 
@@ -90,7 +90,7 @@ function printLimits(limits: Data["limits"]): string {
   if (limits === undefined) return "";
   const printed = Object.entries(limits).map(
     ([name, { value, range, standing, movedBy }]) =>
-      `  ${name}:\n    value: ${quoted(value)}\n    # ${shapeAt(["limits", name, "range"])?.description}\n    range: ${list(range)}\n    # ${shapeAt(["limits", name, "standing"])?.description}\n    standing: ${standing}\n    # ${shapeAt(["limits", name, "movedBy"])?.description}\n    movedBy: ${list(movedBy)}\n`,
+      `  ${name}:\n    value: ${quoted(value)}\n    # ${ruleShapes.descriptionAt(["limits", name, "range"])}\n    range: ${list(range)}\n    # ${ruleShapes.descriptionAt(["limits", name, "standing"])}\n    standing: ${standing}\n    # ${ruleShapes.descriptionAt(["limits", name, "movedBy"])}\n    movedBy: ${list(movedBy)}\n`,
   );
   return `${comment(["limits"])}limits:\n${printed.join("")}`;
 }
@@ -116,7 +116,7 @@ function print(data: Data, examples: RuleFile["examples"]): string {
     `${comment(["when"])}# when: { fact: use, operator: in, value: [street, circuit] }\n`,
     `${comment(["requires"])}${printRequires(data.requires)}`,
     printLimits(data.limits),
-    `otherwise:\n  work: ${work}\n  weight: ${weight}\n  # ${shapeAt(["otherwise", "do"])?.description}\n  do: ${quoted(remedy)}\n`,
+    `otherwise:\n  work: ${work}\n  weight: ${weight}\n  # ${ruleShapes.descriptionAt(["otherwise", "do"])}\n  do: ${quoted(remedy)}\n`,
     `${comment(["because"])}because: ${quoted(data.because)}\n`,
     `${comment(["caution"])}${data.caution === undefined ? "# caution: Follow the part maker's instructions.\n" : `caution: ${quoted(data.caution)}\n`}`,
     `${comment(["disputed"])}# disputed: Some hold …; others …\n`,
