@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { evaluate, readBuildText } from "trialfit";
+import { applySet, evaluate, readBuildText, readSetText } from "trialfit";
 import { expect, it } from "vitest";
 
 const root = new URL("../../", import.meta.url);
@@ -16,4 +16,13 @@ it.each(documents)("every build file shown in %s can be read and evaluated", asy
     expect(report.summary.unknown).toBeGreaterThan(0);
     expect(report.summary.holds + report.summary.fails + report.summary.open).toBeGreaterThan(0);
   }
+});
+
+it("the set shown in README.md can be read and applied", () => {
+  const text = readFileSync(new URL("README.md", root), "utf8");
+  const blocks = [...text.matchAll(/```yaml\n([\s\S]*?)```/g)].map((match) => match[1]!);
+  const sets = blocks.filter((block) => block.includes("silence:"));
+  expect(sets).toHaveLength(1);
+  const { departures } = applySet([readSetText(sets[0]!, "README.md")]);
+  expect(departures.map(({ kind }) => kind)).toEqual(["use", "limit", "silence"]);
 });

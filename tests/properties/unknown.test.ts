@@ -88,7 +88,9 @@ describe.each(["harrow-eight", "larkspur-hill"])("fields left out of %s", (name)
           named += 1;
         }
         expect(verdict.missing.length, verdict.rule).toBeGreaterThan(0);
-        if (whole.get(verdict.rule)?.verdict === "unknown") continue;
+        // A field that the demo never had, as a lift table where it gives durations, cannot be put back.
+        const restorable = verdict.missing.every((one) => build.values.has(one));
+        if (!restorable || whole.get(verdict.rule)?.verdict === "unknown") continue;
         const restored = without(build, new Set([...gone].filter((one) => !verdict.missing.includes(one))));
         const [again] = await judge([rule], restored);
         expect(again!.verdict, `${verdict.rule} with ${verdict.missing.join()} given`).not.toBe("unknown");

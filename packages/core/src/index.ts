@@ -104,6 +104,7 @@ export type {
 export { renderMarkdown } from "./report/renderMarkdown.ts";
 export { renderText, type TextStyle } from "./report/renderText.ts";
 export { applySet } from "./sets/applySet.ts";
+export { explainSet } from "./sets/explainSet.ts";
 export { SetError } from "./sets/findChain.ts";
 export { readSetText } from "./sets/readSetText.ts";
 export { type Trial, tryRule } from "./tryRule.ts";

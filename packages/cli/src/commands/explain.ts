@@ -1,10 +1,11 @@
-import { ruleFiles } from "@trialfit/rules";
+import { ruleFiles, setFiles } from "@trialfit/rules";
 import { type ArgsDef, defineCommand } from "citty";
 import {
   evaluate,
   explainField,
   explainQuantity,
   explainRule,
+  explainSet,
   fields,
   nearestWord,
   quantities,
@@ -21,7 +22,7 @@ const args = {
   name: {
     type: "positional",
     required: true,
-    description: "A rule, a quantity, or a field of the build file",
+    description: "A rule, a quantity, a field of the build file, or a shipped set of rules",
   },
   build: {
     type: "positional",
@@ -36,7 +37,8 @@ const args = {
 export const explain = defineCommand({
   meta: {
     name: "explain",
-    description: "Explain a rule, a quantity or a field, with the numbers of a build when one is given",
+    description:
+      "Explain a rule, a quantity, a field or a set of rules, with the numbers of a build when one is given",
   },
   args,
   run: async ({ args: { name, build, draw, seed, format, colour }, rawArgs }) => {
@@ -47,14 +49,18 @@ export const explain = defineCommand({
     const rule = ruleFiles.find((one) => one.id === name);
     const quantity = quantities.get(name);
     const field = fields.get(name);
+    const set = setFiles.find((one) => one.id === name);
+    if (set !== undefined && build === undefined)
+      return void process.stdout.write(render(explainSet(set), format as Format, colour, { explained: set }));
     if (rule === undefined && quantity === undefined && field === undefined) {
       const near = nearestWord(name, [
         ...ruleFiles.map((one) => one.id),
         ...quantities.keys(),
         ...fields.keys(),
+        ...setFiles.map((one) => one.id),
       ]);
       throw new UsageError(
-        `no rule, quantity or field is called "${name}"${near === undefined ? "" : `; did you mean "${near}"?`}`,
+        `no rule, quantity, field or set is called "${name}"${near === undefined ? "" : `; did you mean "${near}"?`}`,
       );
     }
     const report =

@@ -19,10 +19,13 @@ export function setLine({ set }: Report): readonly DocumentLine[] {
   return [{ text: `set: ${title} [${id}]${parts.length === 0 ? "" : `; ${parts.join("; ")}`}`, tone }];
 }
 
-/** What the set changes, in the words of its own authors. */
-function departureItem(
+/**
+ * One departure in the words of its authors.
+ * @param would what a silenced rule would have said, where a build was judged
+ */
+export function departureItem(
   departure: Departure,
-  { set }: Report,
+  would: NonNullable<Report["set"]>["silenced"][number] | undefined,
   titleOf: (rule: string) => string,
 ): DocumentItem {
   switch (departure.kind) {
@@ -62,7 +65,6 @@ function departureItem(
       };
     }
     case "silence": {
-      const would = set?.silenced.find(({ rule }) => rule === departure.rule);
       return {
         title: `silenced: ${titleOf(departure.rule)}`,
         id: departure.rule,
@@ -94,6 +96,12 @@ export function departureSection(report: Report): DocumentSection {
   return {
     heading: `Departures of the set from the whole catalog (${departures.length})`,
     intro: "A silenced rule has not passed: it was judged, and the shop does not count it.",
-    items: departures.map((one) => departureItem(one, report, (rule) => titles.get(rule) ?? rule)),
+    items: departures.map((one) =>
+      departureItem(
+        one,
+        one.kind === "silence" ? report.set?.silenced.find(({ rule }) => rule === one.rule) : undefined,
+        (rule) => titles.get(rule) ?? rule,
+      ),
+    ),
   };
 }
