@@ -42,7 +42,10 @@ export class DrawnFacts {
   private fact(name: string, moved: Moved): Fact {
     const drawn = moved.fields.get(name);
     if (drawn !== undefined) return exactly(drawn);
-    if (!this.catalog.has(name)) return factOfField(name, this.values.get(name));
+    if (!this.catalog.has(name)) {
+      const given = factOfField(name, this.values.get(name));
+      return given.kind === "band" ? exactly(given.nominal) : given;
+    }
     const missing = this.lackingFor(name);
     if (missing.length > 0) return { kind: "missing", missing };
     try {
@@ -54,12 +57,20 @@ export class DrawnFacts {
   }
 
   /**
-   * The facts of one engine; each is worked out when it is first asked for.
+   * The facts of one drawn engine.
    * @param seed whole number from 0 to 2³² − 1
    * @param number which of the engines, from 0
    */
   engine(seed: number, number: number): Lookup {
-    const moved = movedBy(drawEngine(this.varying, seed, number), true);
+    return this.at(drawEngine(this.varying, seed, number));
+  }
+
+  /**
+   * The facts of one engine; each is worked out when it is first asked for.
+   * @param fields dimensions by path [SI]; any other is at its nominal value
+   */
+  at(fields: ReadonlyMap<string, number>): Lookup {
+    const moved = movedBy(fields, true);
     const known = new Map<string, Fact>();
     return (name) => {
       let fact = known.get(name);

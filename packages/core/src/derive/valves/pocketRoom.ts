@@ -1,4 +1,4 @@
-import { pistonToValveRadial } from "@trialfit/mechanics";
+import { pistonToValveAxial, pistonToValveRadial, pistonTravel, valvePocketRoom } from "@trialfit/mechanics";
 import { quantity } from "../Quantity.ts";
 import {
   liftExamples,
@@ -23,7 +23,7 @@ export function pocketRoom(side: Side, expect: string) {
     unit: "mm",
     decimals: 2,
     system: "valve-train",
-    meaning: `Least radial room between the edge of the ${side} valve and the wall of its pocket while the valve dips below the crown; the plain difference of the radii when it never does.`,
+    meaning: `Least radial room between the edge of the ${side} valve and the wall of its pocket while the valve dips below the crown; where the valve comes nearest to the crown when it never does.`,
     inputs: {
       ...overPistonInputs(side),
       ...liftInputs(side),
@@ -35,18 +35,19 @@ export function pocketRoom(side: Side, expect: string) {
     tables: liftTables(side),
     routes: liftRoutes(side),
     method:
-      "Radius of the pocket less radius of the valve less the distance between their axes as the piston falls, over the crank angles at which the valve’s edge lies below the crown; the least is taken.",
+      "Radius of the pocket less radius of the valve less the distance between their axes as the piston falls, over the crank angles at which the valve’s edge lies below the crown; the least is taken. Where the edge stays above the crown, the room at the angle at which it comes nearest, so that the value does not jump where a tolerance lets it dip.",
     compute: (n, _words, tables) => {
-      const pocketRadius = n[radius]!;
-      const valveRadius = n[diameter]! / 2;
-      const least = pistonToValveRadial({
-        ...valveOverPiston(side, n, tables),
-        pocketRadius,
-        valveRadius,
+      const over = valveOverPiston(side, n, tables);
+      const pocket = {
+        pocketRadius: n[radius]!,
+        valveRadius: n[diameter]! / 2,
         pocketOffset: n[offset]!,
-        pocketDepth: n[depth]!,
-      });
-      return least?.clearance ?? pocketRadius - valveRadius;
+        valveTilt: over.valveTilt,
+      };
+      const least = pistonToValveRadial({ ...over, ...pocket, pocketDepth: n[depth]! });
+      if (least !== undefined) return least.clearance;
+      const { angle } = pistonToValveAxial(over);
+      return valvePocketRoom({ ...pocket, travel: pistonTravel(over.crank, angle) });
     },
     shape: "guarded",
     valid: "round pockets; stem clearance and valve rock take 0.2 to 0.4 mm more (common practice)",
