@@ -431,12 +431,21 @@ describe("beside the other rules of the catalog", () => {
     expect(checkRule(ruleText, rulePath, beside({ requires: turned }))).toEqual([]);
   });
   it("a rule that lists every word is noted: it asks whether something is stated", () => {
-    const file = ruleFiles.find((one) => one.id === "power-place-stated")!;
-    const text = readFileSync(
-      new URL(`../../../../rules/${file.system}/${file.id}.yaml`, import.meta.url),
-      "utf8",
-    );
-    const problems = checkRule(text, `rules/${file.system}/${file.id}.yaml`);
+    const text = `id: power-place-stated
+title: The power target says where it is meant
+system: targets
+parts: [targets]
+stages: [choose]
+requires: { fact: targets.power.place, operator: in, value: [at crank, at wheels] }
+otherwise: { work: measure, weight: note, do: Say whether it is meant at the crankshaft or at the wheels. }
+because: The driveline takes its part of the power.
+sources: [{ id: common-practice }]
+examples:
+  - { name: at the crankshaft, given: { targets.power: 640 kW at crank }, verdict: holds }
+  - { name: at the wheels, given: { targets.power: 640 kW at wheels }, verdict: holds }
+  - { name: no power target, given: {}, verdict: unknown }
+`;
+    const problems = checkRule(text, "rules/targets/power-place-stated.yaml");
     expect(problems.map(({ kind, weight }) => [kind, weight])).toEqual([["asks-if-stated", "note"]]);
   });
 });
