@@ -27,7 +27,12 @@ describe("over the demo builds and the builds drawn from them", () => {
       operator,
       value,
     });
-    const rule = (id: string, change: Partial<RuleFile>): RuleFile => ({ ...file, id, ...change });
+    const rule = (id: string, change: Partial<RuleFile>): RuleFile => ({
+      ...file,
+      id,
+      otherwise: { ...file.otherwise, do: "Turn it more slowly." },
+      ...change,
+    });
     const told = unseen(
       [
         rule("never-fails", { requires: asks("greaterThan", "0 m/s") }),
