@@ -46,6 +46,7 @@ describe("what the catalog holds and leaves out", () => {
     expect(count.mutants.caught).toBe(count.mutants.made);
     expect(count.quantities.used + count.quantities.shown).toBe(quantities.size);
     expect(count.stagesWithoutRule).toEqual([]);
+    expect(count.partsWithoutRule).toEqual([]);
   });
   it("leaves no quantity idle", () => expect(count.quantities.idle).toEqual([]));
   it("names what a smaller catalog leaves out", () => {
