@@ -46,11 +46,12 @@ describe("what the catalog holds and leaves out", () => {
     expect(count.mutants.caught).toBe(count.mutants.made);
     expect(count.quantities.used + count.quantities.shown).toBe(quantities.size);
     expect(count.stagesWithoutRule).toEqual([]);
+    expect(count.partsWithoutRule).toEqual([]);
   });
   it("leaves no quantity idle", () => expect(count.quantities.idle).toEqual([]));
   it("names what a smaller catalog leaves out", () => {
-    const small = countCatalog(ruleFiles.filter((file) => file.id === "power-place-stated"));
-    expect(small).toMatchObject({ rules: 1, limits: 0, sources: 1, mutants: { made: 0, caught: 0 } });
+    const small = countCatalog(ruleFiles.filter((file) => file.id === "driveline-loss-plausible"));
+    expect(small).toMatchObject({ rules: 1, limits: 2, sources: 1, mutants: { made: 0, caught: 0 } });
     expect(small.partsWithoutRule).toContain("piston");
     expect(small.stagesWithoutRule).toEqual(["machine", "trial-assembly", "final-assembly", "run"]);
   });

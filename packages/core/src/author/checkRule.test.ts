@@ -407,6 +407,7 @@ describe("one slip", () => {
 
 describe("beside the other rules of the catalog", () => {
   const neighbour = ruleFiles.find((file) => file.id === "top-ring-back-clearance")!;
+  const warns = { ...neighbour.otherwise, weight: "caution" as const };
   const beside = (change: Partial<(typeof ruleFiles)[number]>) => ({
     rules: [{ ...neighbour, ...change }],
     sources,
@@ -418,25 +419,38 @@ describe("beside the other rules of the catalog", () => {
     ]);
     expect(checkRule(ruleText, rulePath, beside({ id: "rule-for-tests" }))).toEqual([]);
   });
-  it("one that asks the same is named in a note, unless both are never relevant at once", () => {
-    const [note, ...more] = checkRule(ruleText, rulePath, beside({}));
+  it("one that asks the same is named in a note", () => {
+    const [note, ...more] = checkRule(ruleText, rulePath, beside({ otherwise: warns }));
     expect(more).toEqual([]);
     expect(note).toMatchObject({ kind: "overlap", weight: "note", line: 11 });
     expect(note?.found).toBe(
       "a lower limit of topRingBackClearance, which the rule top-ring-back-clearance asks as well",
     );
+  });
+  it("one that is never relevant at once, asks the other side, or stops what this one warns of is not", () => {
     const when = { fact: "use", operator: "equal" as const, value: "drag" };
-    expect(checkRule(ruleText, rulePath, beside({ when }))).toEqual([]);
+    expect(checkRule(ruleText, rulePath, beside({ otherwise: warns, when }))).toEqual([]);
     const turned = { fact: "topRingBackClearance", operator: "lessThan" as const, value: "1 mm" };
-    expect(checkRule(ruleText, rulePath, beside({ requires: turned }))).toEqual([]);
+    expect(checkRule(ruleText, rulePath, beside({ otherwise: warns, requires: turned }))).toEqual([]);
+    expect(neighbour.otherwise.weight).toBe("stop");
+    expect(checkRule(ruleText, rulePath, beside({}))).toEqual([]);
   });
   it("a rule that lists every word is noted: it asks whether something is stated", () => {
-    const file = ruleFiles.find((one) => one.id === "power-place-stated")!;
-    const text = readFileSync(
-      new URL(`../../../../rules/${file.system}/${file.id}.yaml`, import.meta.url),
-      "utf8",
-    );
-    const problems = checkRule(text, `rules/${file.system}/${file.id}.yaml`);
+    const text = `id: power-place-stated
+title: The power target says where it is meant
+system: targets
+parts: [targets]
+stages: [choose]
+requires: { fact: targets.power.place, operator: in, value: [at crank, at wheels] }
+otherwise: { work: measure, weight: note, do: Say whether it is meant at the crankshaft or at the wheels. }
+because: The driveline takes its part of the power.
+sources: [{ id: common-practice }]
+examples:
+  - { name: at the crankshaft, given: { targets.power: 640 kW at crank }, verdict: holds }
+  - { name: at the wheels, given: { targets.power: 640 kW at wheels }, verdict: holds }
+  - { name: no power target, given: {}, verdict: unknown }
+`;
+    const problems = checkRule(text, "rules/targets/power-place-stated.yaml");
     expect(problems.map(({ kind, weight }) => [kind, weight])).toEqual([["asks-if-stated", "note"]]);
   });
 });

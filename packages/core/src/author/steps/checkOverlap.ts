@@ -12,11 +12,18 @@ function directions(rule: CompiledRule): ReadonlySet<string> {
   );
 }
 
-/** Names the rules that ask the same of the same numbers on builds where this one is relevant as well. */
+/** One stops the build where the parts cannot be used, the other warns before that: two steps of one limit. */
+const areSteps = (a: CompiledRule, b: CompiledRule) =>
+  (a.file.otherwise.weight === "stop") !== (b.file.otherwise.weight === "stop");
+
+/**
+ * Names the rules that ask the same of the same numbers, and weigh as much, on builds where this one is relevant as
+ * well.
+ */
 export function checkOverlap({ rule, others }: CheckedRule): readonly AuthorIssue[] {
   const own = directions(rule);
   return others.flatMap((other): readonly AuthorIssue[] => {
-    if (other.file.id === rule.file.id) return [];
+    if (other.file.id === rule.file.id || areSteps(rule, other)) return [];
     const shared = [...directions(other)].filter((direction) => own.has(direction));
     const relevance = [rule, other].flatMap(({ when }) => (when === undefined ? [] : [when]));
     if (shared.length === 0 || !canHold(relevance, [])) return [];
