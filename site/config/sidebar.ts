@@ -34,11 +34,19 @@ export const sidebar: Sidebar = [
     items: [
       { label: "A first check", link: "/guides/first-check/" },
       { label: "Reading a verdict", link: "/guides/verdicts/" },
+      { label: "Write a rule", link: "/guides/write-a-rule/" },
       { label: "Safety", link: "/guides/safety/" },
       { label: "The build file", link: "/build-file/" },
     ],
   },
-  { label: "Rules", items: [{ label: "All rules", link: "/rules/" }, ...bySystem(rules)] },
+  {
+    label: "Rules",
+    items: [
+      { label: "All rules", link: "/rules/" },
+      { label: "Sets of rules", link: "/sets/" },
+      ...bySystem(rules),
+    ],
+  },
   { label: "Quantities", items: [{ label: "All quantities", link: "/quantities/" }, ...bySystem(values)] },
   { label: "Sources", items: [{ label: "Sources and limits", link: "/sources/" }] },
   { label: "API", items: apiReferences.map((reference) => reference.group) },

@@ -19,6 +19,8 @@ const pages = [
   "/guides/first-check/",
   "/guides/verdicts/",
   "/guides/safety/",
+  "/guides/write-a-rule/",
+  "/sets/",
 ];
 
 for (const path of pages) {

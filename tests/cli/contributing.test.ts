@@ -8,18 +8,26 @@ const { compareVerdicts } = (await import(script)) as {
   compareVerdicts: (base: Verdicts, head: Verdicts) => readonly string[];
 };
 
-const text = readFileSync(new URL("../../CONTRIBUTING.md", import.meta.url), "utf8");
-const rule = /```yaml\n([\s\S]*?)```/.exec(text)?.[1] ?? "";
+/** The first rule file that a document shows. */
+const shown = (document: string) => {
+  const text = readFileSync(new URL(`../../${document}`, import.meta.url), "utf8");
+  return { text, rule: /```yaml\n([\s\S]*?)```/.exec(text)?.[1] ?? "" };
+};
+const { text, rule } = shown("CONTRIBUTING.md");
 const messages = (/```text\n([\s\S]*?)```/.exec(text)?.[1] ?? "").trim().split("\n");
 const name = "gasket-thick-enough.yaml";
 
+it.each([
+  ["CONTRIBUTING.md", `rules/head/${name}`],
+  ["site/src/content/docs/guides/write-a-rule.mdx", "rules/pistons/cast-piston-below-its-speed.yaml"],
+])("the rule that %s shows has nothing to mend, and examples that notice every slip", (document, path) => {
+  const { problems, score } = reviewRule(shown(document).rule, path);
+  expect(problems.filter((problem) => problem.weight === "error").map(formatProblem)).toEqual([]);
+  expect(score?.made).toBeGreaterThan(4);
+  expect(score?.caught).toBe(score?.made);
+});
+
 describe("the rule that the guide for contributors shows", () => {
-  it("has nothing to mend, and examples that notice every slip", () => {
-    const { problems, score } = reviewRule(rule, `rules/head/${name}`);
-    expect(problems.filter((problem) => problem.weight === "error").map(formatProblem)).toEqual([]);
-    expect(score?.made).toBeGreaterThan(4);
-    expect(score?.caught).toBe(score?.made);
-  });
   it.each([
     [0, "fact: headGasket.compressedThickness", "fact: headGasket.compressedThicknes"],
     [1, "value: 0.5 mm", 'value: "0.5"'],
