@@ -41,9 +41,13 @@ const facts = new Map(compileRules(ruleFiles).map((rule) => [rule.file.id, rule.
 
 /**
  * What makes a build look closer at one rule: the fields that one of its examples gives, and those that a worked example
- * of each of its quantities gives, a little moved. Sizes that only fit each other meet in no other way.
+ * of each of its quantities gives, a little moved. Sizes that only fit each other meet in no other way: what is in one
+ * list is to be taken together.
  */
 export function exampleEntries(file: RuleFile, random: Random): readonly (readonly Entry[])[] {
   const worked = facts.get(file.id)!.flatMap((fact) => quantities.get(fact) ?? []);
-  return [entriesOfRule(file, random), ...worked.map((quantity) => entriesOfQuantity(quantity, random))];
+  return [
+    ...entriesOfRule(file, random).map((entry) => [entry]),
+    ...worked.map((quantity) => entriesOfQuantity(quantity, random)),
+  ];
 }

@@ -1,13 +1,6 @@
 import { readFileSync } from "node:fs";
 import { ruleFiles } from "@trialfit/rules";
-import {
-  type Build,
-  type CompiledRule,
-  compileRules,
-  type FieldValue,
-  quantities,
-  readBuildText,
-} from "trialfit";
+import { type Build, type CompiledRule, compileRules, quantities, readBuildText } from "trialfit";
 import { describe, expect, it } from "vitest";
 import { deriveAll } from "../../packages/core/src/derive/deriveAll.ts";
 import { RootFinder } from "../../packages/core/src/derive/rootsOf.ts";
@@ -17,11 +10,9 @@ import { lookupOf } from "../../packages/core/src/judge/lookupOf.ts";
 import type { Verdict } from "../../packages/core/src/judge/Verdict.ts";
 import { randomNumbers } from "../differential/randomRules.ts";
 
-type Values = ReadonlyMap<string, FieldValue>;
-
-const REMOVALS = 24;
+const REMOVALS = 10;
 /** Verdicts looked at closer in each removal. */
-const LOOKED_AT = 20;
+const LOOKED_AT = 15;
 
 /** Without tolerances a verdict is certain as soon as nothing is missing, and nothing is searched. */
 function exact(build: Build): Build {
@@ -49,12 +40,7 @@ async function judge(rules: readonly CompiledRule[], build: Build): Promise<read
 }
 
 /** Fields that the facts of a rule rest on, by the ways that these values allow. */
-function rootsOf(rule: CompiledRule, values: Values): ReadonlySet<string> {
-  const finder = new RootFinder(
-    quantities,
-    (path) => values.has(path),
-    () => false,
-  );
+function rootsOf(rule: CompiledRule, finder: RootFinder): ReadonlySet<string> {
   return new Set(
     rule.facts.flatMap((fact) => [...finder.rootsOf(fact)].map((path) => path.replace(/\.place$/, ""))),
   );
@@ -77,11 +63,17 @@ describe.each(["harrow-eight", "larkspur-hill"])("fields left out of %s", (name)
       const share = random() ** 2;
       const gone = new Set(paths.filter(() => random() < share));
       const bare = without(build, gone);
+      const given = withDefaults(bare);
+      const finder = new RootFinder(
+        quantities,
+        (path) => given.has(path),
+        () => false,
+      );
       const verdicts = await judge(rules, bare);
       const looked = verdicts.filter((one) => one.verdict === "unknown" && one.reasons.length === 0);
       for (const verdict of looked.sort(() => random() - 0.5).slice(0, LOOKED_AT)) {
         const rule = byId.get(verdict.rule)!;
-        const roots = rootsOf(rule, withDefaults(bare));
+        const roots = rootsOf(rule, finder);
         for (const one of verdict.missing) {
           expect(bare.values.has(one), `${verdict.rule} names ${one}, which is there`).toBe(false);
           expect(roots.has(one), `${verdict.rule} names ${one}, which it does not rest on`).toBe(true);
@@ -97,7 +89,7 @@ describe.each(["harrow-eight", "larkspur-hill"])("fields left out of %s", (name)
         settled += 1;
       }
     }
-    expect(settled).toBeGreaterThan(200);
+    expect(settled).toBeGreaterThan(50);
     expect(named).toBeGreaterThan(settled);
   });
 });
