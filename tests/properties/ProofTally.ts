@@ -15,8 +15,8 @@ export class ProofTally {
   pairs = 0;
   /** Verdicts of engines held to a certain verdict: random engines, and directed ones. */
   checked = { random: 0, directed: 0 };
-  /** Engines within the tolerances that cannot be built, under a certain verdict. */
-  impossible = 0;
+  /** Engines within the tolerances that cannot be built, under a certain verdict: how often by rule. */
+  readonly impossible = new Map<string, number>();
   /** Certain verdicts that an engine within the tolerances contradicts, each build and rule once. */
   readonly contradictions = new Set<string>();
   /** Verdicts of builds by word. */
@@ -25,6 +25,10 @@ export class ProofTally {
 
   word(word: VerdictWord): void {
     this.words.set(word, (this.words.get(word) ?? 0) + 1);
+  }
+
+  cannotBe(rule: string): void {
+    this.impossible.set(rule, (this.impossible.get(rule) ?? 0) + 1);
   }
 
   opened(rule: string, differs: boolean): void {

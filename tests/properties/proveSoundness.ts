@@ -67,7 +67,7 @@ class Prover {
       seen.add(word);
       if (!settled.has(verdict)) continue;
       this.tally.checked[kind] += 1;
-      if (!settled.has(word)) this.tally.impossible += 1;
+      if (!settled.has(word)) this.tally.cannotBe(rule.file.id);
       else if (word !== verdict && word !== "not-applicable")
         this.tally.contradictions.add(
           `${rule.file.id}: ${verdict} in build ${this.build}, ${word} in an engine`,
