@@ -10,7 +10,7 @@ import { lookupOf } from "../../packages/core/src/judge/lookupOf.ts";
 import type { Verdict } from "../../packages/core/src/judge/Verdict.ts";
 import { randomNumbers } from "../differential/randomRules.ts";
 
-const REMOVALS = 10;
+const REMOVALS = 4;
 /** Verdicts looked at closer in each removal. */
 const LOOKED_AT = 15;
 
@@ -89,7 +89,7 @@ describe.each(["harrow-eight", "larkspur-hill"])("fields left out of %s", (name)
         settled += 1;
       }
     }
-    expect(settled).toBeGreaterThan(50);
+    expect(settled).toBeGreaterThan(10);
     expect(named).toBeGreaterThan(settled);
   });
 });
