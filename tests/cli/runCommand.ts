@@ -11,7 +11,8 @@ export function runCommand(
 ) {
   const { status, stdout, stderr } = spawnSync(process.execPath, [bin, ...args], {
     encoding: "utf8",
-    env: { ...process.env, ...env },
+    // Colour libraries take CI for a terminal that shows colours.
+    env: { ...process.env, CI: "", ...env },
     ...(input === undefined ? {} : { input }),
     maxBuffer: 64 * 1024 * 1024,
     timeout: 120_000,
