@@ -16,6 +16,7 @@ export default defineConfig({
     setupFiles: [at(".config/vitest.setup.ts")],
     include: ["**/*.test.ts"],
     exclude: ["**/node_modules/**", "**/dist/**"],
-    testTimeout: 60_000,
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
   },
 });

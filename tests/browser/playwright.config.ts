@@ -14,7 +14,7 @@ export default defineConfig({
   testMatch: "*.pw.ts",
   outputDir: "../../.cache/test-results/playwright",
   workers: 2,
-  timeout: 60_000,
+  timeout: 180_000,
   reporter: [
     ["line"],
     [

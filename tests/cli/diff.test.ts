@@ -19,13 +19,13 @@ function changed(name: string, from: RegExp, to: string): string {
 }
 
 describe("trialfit diff", () => {
-  it("ends 0 where nothing changed, a comment apart", { timeout: 240_000 }, () => {
+  it("ends 0 where nothing changed, a comment apart", { timeout: 600_000 }, () => {
     const same = changed("same.yaml", /^/, "# another layout\n");
     const { status, stdout, stderr } = runCommand(["diff", old, same]);
     expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
     expect(stdout).toContain("Nothing changed.");
   });
-  it("ends 1 with what changed and why", { timeout: 240_000 }, () => {
+  it("ends 1 with what changed and why", { timeout: 600_000 }, () => {
     const railed = changed("rail.yaml", /supportRail: no/, "supportRail: yes");
     const { status, stdout } = runCommand(["diff", old, railed]);
     expect(status).toBe(1);
@@ -39,7 +39,7 @@ describe("trialfit diff", () => {
     });
   });
   it("reads one side from standard input, and refuses what it cannot read or use", {
-    timeout: 60_000,
+    timeout: 600_000,
   }, () => {
     expect(runCommand(["diff", "-", old], text)).toMatchObject({ status: 0 });
     expect(runCommand(["diff", old])).toMatchObject({ status: 2, stdout: "" });

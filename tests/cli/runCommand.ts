@@ -15,7 +15,7 @@ export function runCommand(
     env: { ...process.env, CI: "", ...env },
     ...(input === undefined ? {} : { input }),
     maxBuffer: 64 * 1024 * 1024,
-    timeout: 120_000,
+    timeout: 300_000,
   });
   return { status, stdout, stderr };
 }

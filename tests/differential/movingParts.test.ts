@@ -7,7 +7,7 @@ import { arcFacetError, rodSolid } from "./rodSolid.ts";
 const micrometre = 1e-6;
 const degree = Math.PI / 180;
 
-test("rods and a camshaft in a single row: gap between solids", { timeout: 30_000 }, async () => {
+test("rods and a camshaft in a single row: gap between solids", { timeout: 600_000 }, async () => {
   const random = generator(77);
   let compared = 0;
   for (const { geometry } of geometries(12, 5_551)) {
@@ -32,7 +32,7 @@ test("rods and a camshaft in a single row: gap between solids", { timeout: 30_00
   expect(compared).toBeGreaterThanOrEqual(6);
 });
 
-test("skirt sides and counterweight: gap between solids", { timeout: 30_000 }, async () => {
+test("skirt sides and counterweight: gap between solids", { timeout: 600_000 }, async () => {
   const random = generator(4_242);
   let compared = 0;
   for (let i = 0; i < 12; i++) {
@@ -63,7 +63,7 @@ test("skirt sides and counterweight: gap between solids", { timeout: 30_000 }, a
 });
 
 test("pistons across a V: as near as said, with and without stagger", {
-  timeout: 30_000,
+  timeout: 600_000,
 }, async () => {
   const random = generator(90_210);
   let compared = 0;

@@ -20,7 +20,7 @@ const environment = Object.fromEntries(
   ),
 );
 const run = (command: string, args: readonly string[], cwd = folder) =>
-  spawnSync(command, args, { cwd, env: environment, encoding: "utf8", timeout: 240_000 });
+  spawnSync(command, args, { cwd, env: environment, encoding: "utf8", timeout: 600_000 });
 
 describe("the packed packages, installed into an empty project", () => {
   beforeAll(() => {
@@ -46,7 +46,7 @@ describe("the packed packages, installed into an empty project", () => {
     ]);
     expect(stderr).not.toMatch(/ERR/);
     expect(status).toBe(0);
-  }, 300_000);
+  }, 900_000);
 
   it("passes the checks of package form and types", () => {
     for (const tarball of readdirSync(folder).filter((name) => name.endsWith(".tgz"))) {
@@ -63,7 +63,7 @@ describe("the packed packages, installed into an empty project", () => {
       );
       expect(types.status, `${types.stdout}${types.stderr}`).toBe(0);
     }
-  }, 180_000);
+  }, 900_000);
   it("brings a command that evaluates the demo build", () => {
     const { status, stdout } = run("npx", [
       "--no-install",

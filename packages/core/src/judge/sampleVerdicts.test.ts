@@ -41,5 +41,5 @@ describe.each(["harrow-eight", "larkspur-hill"])("engines of %s drawn within the
     }
     expect(outside).toEqual([]);
     expect(drawn.quantities.size).toBeGreaterThan(80);
-  }, 300_000);
+  }, 600_000);
 });
