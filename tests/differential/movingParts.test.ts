@@ -1,7 +1,8 @@
 import { pistonToCounterweight, pistonToPiston, rodToCamshaft } from "@trialfit/mechanics";
 import { expect, test } from "vitest";
+import { generator } from "./generator.ts";
 import { barSolid, counterweightSolid, pistonSolid, skirtSolid } from "./partSolids.ts";
-import { generator, geometries } from "./rodGeometries.ts";
+import { geometries } from "./rodGeometries.ts";
 import { arcFacetError, rodSolid } from "./rodSolid.ts";
 
 const micrometre = 1e-6;

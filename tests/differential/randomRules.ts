@@ -1,16 +1,5 @@
 import type { Condition, Operator, RuleFile } from "@trialfit/rules";
 
-/** Numbers in [0, 1), the same for the same seed: mulberry32, in the public domain. */
-export function randomNumbers(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
-
 /** Fields that random rules ask for: real ones, so that the rules compile as any other. */
 export const numberFacts = [
   "block.bore",

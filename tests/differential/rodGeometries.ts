@@ -1,21 +1,11 @@
 import { buildOutline, type OutlineVertex, type RodToCylinder } from "@trialfit/mechanics";
+import { generator } from "./generator.ts";
 
 /** An invented rod and cylinder, with the points its outline was listed with. */
 export interface ListedGeometry {
   readonly geometry: RodToCylinder;
   readonly near: readonly OutlineVertex[];
   readonly far: readonly OutlineVertex[];
-}
-
-/** Repeatable numbers from 0 to 1 (a 32-bit mixing generator). */
-export function generator(start: number): () => number {
-  let state = start >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
 }
 
 const shape = [

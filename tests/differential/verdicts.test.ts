@@ -3,8 +3,9 @@ import { describe, expect, it } from "vitest";
 import { decideRule } from "../../packages/core/src/judge/decideRule.ts";
 import type { Fact } from "../../packages/core/src/judge/Fact.ts";
 import { judgeAll } from "../../packages/core/src/judge/judgeAll.ts";
+import { generator } from "./generator.ts";
 import { plainVerdict } from "./plainVerdict.ts";
-import { randomNumbers, randomRule, randomSight, type Seen } from "./randomRules.ts";
+import { randomRule, randomSight, type Seen } from "./randomRules.ts";
 
 const RULES = 400;
 const BUILDS = 250;
@@ -21,7 +22,7 @@ describe("verdicts through json-rules-engine", () => {
   it(`equal a plain reading of the rule on ${RULES * BUILDS} random rules and builds`, {
     timeout: 900_000,
   }, async () => {
-    const random = randomNumbers(20_261_129);
+    const random = generator(20_261_129);
     const files = Array.from({ length: RULES }, (_, index) => randomRule(random, `rule-${index}`));
     const rules = files.map(compileRule);
     const seen = new Map<string, number>();
@@ -47,7 +48,7 @@ describe("verdicts through json-rules-engine", () => {
   });
   it("would be caught if they read one operator loosely", () => {
     const file = {
-      ...randomRule(randomNumbers(1), "rule-x"),
+      ...randomRule(generator(1), "rule-x"),
       requires: { fact: "block.bore", operator: "lessThan" as const, value: "5 mm" },
     };
     const { when: _, limits: __, ...strict } = file;

@@ -3,7 +3,7 @@ import { ruleFiles } from "@trialfit/rules";
 import { compileRules, type Derivation, readBuildText, type VerdictWord } from "trialfit";
 import { beforeAll, describe, expect, it } from "vitest";
 import { withDefaults } from "../../packages/core/src/derive/withDefaults.ts";
-import { randomNumbers } from "../differential/randomRules.ts";
+import { generator } from "../differential/generator.ts";
 import type { ProofTally } from "./ProofTally.ts";
 import { judgeBands, type ProofTerms, proveSoundness } from "./proveSoundness.ts";
 import { randomBuild, refinedBuild } from "./randomBuilds.ts";
@@ -94,7 +94,7 @@ describe("bands that are a fifth too narrow", () => {
 describe("tolerances that shrink", () => {
   const stays: ReadonlySet<VerdictWord> = new Set(["holds", "fails", "not-applicable"]);
   it("leave what is certain as it is", { timeout: 36_000_000 }, async () => {
-    const random = randomNumbers(20_261_204);
+    const random = generator(20_261_204);
     const counts = { certain: 0, settled: 0 };
     for (let build = 0; build < Math.max(6, builds / 2); build += 1) {
       const wide = randomBuild(from[build % from.length]!, random);

@@ -4,7 +4,7 @@ import { decideRule } from "../../packages/core/src/judge/decideRule.ts";
 import { DrawnFacts } from "../../packages/core/src/judge/drawnFacts.ts";
 import { judgeAll } from "../../packages/core/src/judge/judgeAll.ts";
 import { lookupOf } from "../../packages/core/src/judge/lookupOf.ts";
-import { randomNumbers } from "../differential/randomRules.ts";
+import { generator } from "../differential/generator.ts";
 import { directedEngines, type Engine } from "./directedEngines.ts";
 import { ProofTally } from "./ProofTally.ts";
 import { type Random, randomBuild, randomEngine, type Values } from "./randomBuilds.ts";
@@ -115,7 +115,7 @@ async function proveBuild(tally: ProofTally, values: Values, random: Random, ter
  */
 export async function proveSoundness(terms: ProofTerms): Promise<ProofTally> {
   const tally = new ProofTally();
-  const random = randomNumbers(terms.seed);
+  const random = generator(terms.seed);
   while (tally.builds < terms.builds)
     await proveBuild(
       tally,

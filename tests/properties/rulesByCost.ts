@@ -1,6 +1,6 @@
 import { type CompiledRule, quantities } from "trialfit";
 import { DrawnFacts } from "../../packages/core/src/judge/drawnFacts.ts";
-import { randomNumbers } from "../differential/randomRules.ts";
+import { generator } from "../differential/generator.ts";
 import { randomEngine, type Values } from "./randomBuilds.ts";
 
 const TRIES = 7;
@@ -22,7 +22,7 @@ function costOf(fact: string, facts: DrawnFacts, engines: readonly ReadonlyMap<s
 export function rulesByCost(rules: readonly CompiledRule[], from: readonly Values[], most: number) {
   const dearFacts = new Set<string>();
   for (const values of from) {
-    const random = randomNumbers(1);
+    const random = generator(1);
     const facts = new DrawnFacts(values, values, quantities);
     const engines = Array.from({ length: TRIES }, () => randomEngine(values, random));
     for (const fact of new Set(rules.flatMap((rule) => rule.facts)))

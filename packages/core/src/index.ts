@@ -47,6 +47,8 @@ export type { AppliedSet, Departure } from "./judge/AppliedSet.ts";
 export type { CompiledRule } from "./judge/CompiledRule.ts";
 export { compileRule } from "./judge/compileRule.ts";
 export { compileRules } from "./judge/compileRules.ts";
+export { decideLimit, type Lookup } from "./judge/decide.ts";
+export type { Fact } from "./judge/Fact.ts";
 export { factNames, factType } from "./judge/factCatalog.ts";
 export { RuleError } from "./judge/RuleError.ts";
 export { checkDrawing, type Drawing, type HoldsIn, MOST_DRAWS } from "./judge/sampleVerdicts.ts";

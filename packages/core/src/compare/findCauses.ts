@@ -1,26 +1,24 @@
-import { deriveAll } from "../derive/deriveAll.ts";
+import { Chain, movedBy } from "../derive/Chain.ts";
+import { isContradiction } from "../derive/isContradiction.ts";
 import type { Catalog } from "../derive/rootsOf.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
 import type { Cause } from "./BuildChange.ts";
 
 type Values = ReadonlyMap<string, FieldValue>;
 
-/** The same values without their tolerances: nothing is searched then. */
-function nominalOnly(values: Values): Values {
-  return new Map(
-    [...values].map(([path, value]) => [
-      path,
-      value.kind === "dimension" ? { ...value, low: value.nominal, high: value.nominal } : value,
-    ]),
-  );
-}
-
+/** Nominal values of those quantities that these values give. */
 function nominals(values: Values, catalog: Catalog, wanted: readonly string[]): ReadonlyMap<string, number> {
-  const found = deriveAll(values, catalog, wanted);
+  const chain = new Chain(values, catalog);
+  const nominal = movedBy([]);
   return new Map(
     wanted.flatMap((id) => {
-      const one = found.get(id);
-      return one?.state === "value" ? [[id, one.nominal] as const] : [];
+      if (chain.finder.lacking(id).length > 0) return [];
+      try {
+        return [[id, chain.at(id, nominal)] as const];
+      } catch (error) {
+        if (isContradiction(error)) return [];
+        throw error;
+      }
     }),
   );
 }
@@ -37,14 +35,12 @@ export function findCauses(
   catalog: Catalog,
   rests: (path: string) => readonly string[],
 ): ReadonlyMap<string, readonly Cause[]> {
-  const old = nominalOnly(before);
-  const fresh = nominalOnly(after);
   const wanted = [...new Set(paths.flatMap(rests))];
-  const base = nominals(old, catalog, wanted);
+  const base = nominals(before, catalog, wanted);
   const causes = new Map<string, Cause[]>(wanted.map((id) => [id, []]));
   for (const path of paths) {
-    const values = new Map(old);
-    const value = fresh.get(path);
+    const values = new Map(before);
+    const value = after.get(path);
     if (value === undefined) values.delete(path);
     else values.set(path, value);
     const ids = rests(path);
