@@ -1,4 +1,5 @@
 import type { Spread } from "./Derivation.ts";
+import { type Ends, refineAlong } from "./refineAlong.ts";
 import { FEW, refineExtreme } from "./refineExtreme.ts";
 
 /** One input with a tolerance. */
@@ -19,6 +20,8 @@ export interface Band {
 }
 
 const MAX_SWEEPS = 6;
+/** Candidates of an input that is not searched inside. */
+const ENDS_AND_NOMINAL = 3;
 const INNER = [0.25, 0.5, 0.75];
 /** Share of the whole spread below which an input is tried at its ends only: inside it can hide next to nothing. */
 const MINOR = 0.005;
@@ -54,6 +57,15 @@ function climb(
           choice = value;
         }
       }
+      const ends: Ends = [Math.min(...values), Math.max(...values)];
+      if (values.length > ENDS_AND_NOMINAL && choice > ends[0] && choice < ends[1]) {
+        const valueAt = (value: number) => {
+          point[index] = value;
+          return at(point);
+        };
+        choice = refineAlong(valueAt, choice, best, ends);
+        best = valueAt(choice);
+      }
       point[index] = choice;
     }
     if (best - before <= SETTLED * spread) break;
@@ -78,7 +90,7 @@ function randomCorners(tolerances: readonly Tolerance[]): readonly (readonly num
  * Lowest and highest value over the box of tolerances. Every input is first moved alone, which gives the sign
  * and size of its effect; both extremes are then sought from the corner that these signs point to, by moving
  * one input at a time until nothing improves. For a quantity that is monotone in each input this is exact;
- * for one that is not, inner points are tried as well, the search begins anew from any of some random corners that
+ * for one that is not, inner points are tried as well, and from these on along the input; the search begins anew from any of some random corners that
  * lies beyond what was found, and where the inputs are few it goes on between the points tried.
  */
 export function searchBand(
