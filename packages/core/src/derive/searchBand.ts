@@ -34,13 +34,18 @@ function candidatesOf({ low, nominal, high }: Tolerance, guarded: boolean, share
   return [low, nominal, high, ...INNER.map((part) => low + part * (high - low))];
 }
 
+interface Found {
+  readonly value: number;
+  readonly point: readonly number[];
+}
+
 /** Moves one input at a time to where it raises the value most, until none does. */
 function climb(
   at: (point: readonly number[]) => number,
   start: readonly number[],
   candidates: readonly (readonly number[])[],
   spread: number,
-): { readonly value: number; readonly point: readonly number[] } {
+): Found {
   const point = [...start];
   let best = at(point);
   for (let sweep = 0; sweep < MAX_SWEEPS; sweep += 1) {
@@ -91,7 +96,7 @@ function randomCorners(tolerances: readonly Tolerance[]): readonly (readonly num
  * and size of its effect; both extremes are then sought from the corner that these signs point to, by moving
  * one input at a time until nothing improves. For a quantity that is monotone in each input this is exact;
  * for one that is not, inner points are tried as well, and from these on along the input; the search begins anew from any of some random corners that
- * lies beyond what was found, and where the inputs are few it goes on between the points tried.
+ * lies beyond what was found, and from the other end of an input that moves the value the same way at both, and where the inputs are few it goes on between the points tried.
  */
 export function searchBand(
   at: AtPoint,
@@ -117,6 +122,15 @@ export function searchBand(
       if (Math.max(sign * atLow, sign * atHigh) <= sign * nominal && guarded) return middle;
       return sign * atHigh >= sign * atLow ? high : low;
     });
+  /** An input that raises the value towards both ends: the end that gains less alone can gain more with others. */
+  const opposite = (sign: 1 | -1, signed: AtPoint, found: Found) =>
+    tolerances.flatMap(({ low, high }, index) => {
+      const { atLow, atHigh } = effects[index]!;
+      const raises = Math.min(sign * atLow, sign * atHigh) > sign * nominal;
+      if (!guarded || !raises || shares[index]! < MINOR) return [];
+      const other = found.point[index] === high ? low : high;
+      return [climb(signed, found.point.with(index, other), candidates.with(index, [other]), total)];
+    });
   const trials = guarded ? randomCorners(tolerances).map((point) => ({ point, value: at(point) })) : [];
   const refined = guarded && tolerances.length <= FEW;
   const extreme = (sign: 1 | -1) => {
@@ -128,7 +142,8 @@ export function searchBand(
         sign * trial.value > (best === undefined ? found.value : sign * best.value) ? trial : best,
       undefined,
     );
-    const best = better === undefined ? found : climb(signed, better.point, candidates, total);
+    const begun = better === undefined ? found : climb(signed, better.point, candidates, total);
+    const best = [begun, ...opposite(sign, signed, begun)].reduce((a, b) => (b.value > a.value ? b : a));
     return sign * (refined ? refineExtreme(signed, best.point, tolerances) : best.value);
   };
   const [low, high] = [extreme(-1), extreme(1)];
