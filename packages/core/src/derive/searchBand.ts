@@ -1,5 +1,5 @@
+import { climb, type Found } from "./climb.ts";
 import type { Spread } from "./Derivation.ts";
-import { type Ends, refineAlong } from "./refineAlong.ts";
 import { FEW, refineExtreme } from "./refineExtreme.ts";
 
 /** One input with a tolerance. */
@@ -19,63 +19,16 @@ export interface Band {
   readonly spread: readonly Spread[];
 }
 
-const MAX_SWEEPS = 6;
-/** Candidates of an input that is not searched inside. */
-const ENDS_AND_NOMINAL = 3;
 const INNER = [0.25, 0.5, 0.75];
 /** Share of the whole spread below which an input is tried at its ends only: inside it can hide next to nothing. */
 const MINOR = 0.005;
-/** Gain over the whole spread below which another sweep is not worth its cost. */
-const SETTLED = 1e-5;
+/** Shares below which inputs are moved together to look behind an extreme that others made. */
+const LITTLE = [MINOR, 0.2];
 
 function candidatesOf({ low, nominal, high }: Tolerance, guarded: boolean, share: number): readonly number[] {
   if (!guarded) return [low, nominal, high];
   if (share < MINOR) return [low, high];
   return [low, nominal, high, ...INNER.map((part) => low + part * (high - low))];
-}
-
-interface Found {
-  readonly value: number;
-  readonly point: readonly number[];
-}
-
-/** Moves one input at a time to where it raises the value most, until none does. */
-function climb(
-  at: (point: readonly number[]) => number,
-  start: readonly number[],
-  candidates: readonly (readonly number[])[],
-  spread: number,
-): Found {
-  const point = [...start];
-  let best = at(point);
-  for (let sweep = 0; sweep < MAX_SWEEPS; sweep += 1) {
-    const before = best;
-    for (const [index, values] of candidates.entries()) {
-      const kept = point[index]!;
-      let choice = kept;
-      for (const value of values) {
-        if (value === choice) continue;
-        point[index] = value;
-        const result = at(point);
-        if (result > best) {
-          best = result;
-          choice = value;
-        }
-      }
-      const ends: Ends = [Math.min(...values), Math.max(...values)];
-      if (values.length > ENDS_AND_NOMINAL && choice > ends[0] && choice < ends[1]) {
-        const valueAt = (value: number) => {
-          point[index] = value;
-          return at(point);
-        };
-        choice = refineAlong(valueAt, choice, best, ends);
-        best = valueAt(choice);
-      }
-      point[index] = choice;
-    }
-    if (best - before <= SETTLED * spread) break;
-  }
-  return { value: best, point };
 }
 
 /** Corners of the box at which a guarded quantity is tried beside the one that the signs point to. */
@@ -136,8 +89,14 @@ export function searchBand(
   const extreme = (sign: 1 | -1) => {
     const signed = (point: readonly number[]) => sign * at(point);
     const found = climb(signed, corner(sign), candidates, total);
-    // A greatest of several things can hide behind the one that rules at the nominal values.
-    const better = trials.reduce<(typeof trials)[number] | undefined>(
+    // A greatest of several things can hide behind the one that rules at the nominal values, also where this one is
+    // at its extreme and only what does little or nothing alone is moved.
+    const behind = trials.map(({ point: corner }, trial) => {
+      const most = LITTLE[trial % LITTLE.length]!;
+      const point = found.point.map((value, index) => (shares[index]! < most ? corner[index]! : value));
+      return { point, value: at(point) };
+    });
+    const better = [...trials, ...behind].reduce<(typeof trials)[number] | undefined>(
       (best, trial) =>
         sign * trial.value > (best === undefined ? found.value : sign * best.value) ? trial : best,
       undefined,
