@@ -75,6 +75,15 @@ describe("bands", () => {
     expect(searchBand(at, parts, at([0.9]), false).high).toBeLessThan(1);
   });
 
+  it("guarded: finds the top of a kink between the points tried, with many other inputs", () => {
+    const at = ([x = 0, ...others]: readonly number[]) =>
+      others.reduce((sum, value) => sum + value, 0) - 3 * Math.abs(x - 0.37);
+    const parts = [tolerance("x", -1, 0.1, 1), ...[1, 2, 3, 4, 5].map((n) => tolerance(`y${n}`, 0, 0.5, 1))];
+    const { high } = searchBand(at, parts, at(parts.map((part) => part.nominal)), true);
+    expect(high).toBeGreaterThan(5 - 1e-3);
+    expect(high).toBeLessThanOrEqual(5);
+  });
+
   it("no tolerance: a band of one value", () => {
     expect(searchBand(() => 7, [], 7, true)).toEqual({ low: 7, high: 7, spread: [] });
   });

@@ -1,3 +1,4 @@
+import { climb, type Found } from "./climb.ts";
 import type { Spread } from "./Derivation.ts";
 import { FEW, refineExtreme } from "./refineExtreme.ts";
 
@@ -18,47 +19,16 @@ export interface Band {
   readonly spread: readonly Spread[];
 }
 
-const MAX_SWEEPS = 6;
 const INNER = [0.25, 0.5, 0.75];
 /** Share of the whole spread below which an input is tried at its ends only: inside it can hide next to nothing. */
 const MINOR = 0.005;
-/** Gain over the whole spread below which another sweep is not worth its cost. */
-const SETTLED = 1e-5;
+/** Shares below which inputs are moved together to look behind an extreme that others made. */
+const LITTLE = [MINOR, 0.2];
 
 function candidatesOf({ low, nominal, high }: Tolerance, guarded: boolean, share: number): readonly number[] {
   if (!guarded) return [low, nominal, high];
   if (share < MINOR) return [low, high];
   return [low, nominal, high, ...INNER.map((part) => low + part * (high - low))];
-}
-
-/** Moves one input at a time to where it raises the value most, until none does. */
-function climb(
-  at: (point: readonly number[]) => number,
-  start: readonly number[],
-  candidates: readonly (readonly number[])[],
-  spread: number,
-): { readonly value: number; readonly point: readonly number[] } {
-  const point = [...start];
-  let best = at(point);
-  for (let sweep = 0; sweep < MAX_SWEEPS; sweep += 1) {
-    const before = best;
-    for (const [index, values] of candidates.entries()) {
-      const kept = point[index]!;
-      let choice = kept;
-      for (const value of values) {
-        if (value === choice) continue;
-        point[index] = value;
-        const result = at(point);
-        if (result > best) {
-          best = result;
-          choice = value;
-        }
-      }
-      point[index] = choice;
-    }
-    if (best - before <= SETTLED * spread) break;
-  }
-  return { value: best, point };
 }
 
 /** Corners of the box at which a guarded quantity is tried beside the one that the signs point to. */
@@ -78,8 +48,8 @@ function randomCorners(tolerances: readonly Tolerance[]): readonly (readonly num
  * Lowest and highest value over the box of tolerances. Every input is first moved alone, which gives the sign
  * and size of its effect; both extremes are then sought from the corner that these signs point to, by moving
  * one input at a time until nothing improves. For a quantity that is monotone in each input this is exact;
- * for one that is not, inner points are tried as well, the search begins anew from any of some random corners that
- * lies beyond what was found, and where the inputs are few it goes on between the points tried.
+ * for one that is not, inner points are tried as well, and from these on along the input; the search begins anew from any of some random corners that
+ * lies beyond what was found, and from the other end of an input that moves the value the same way at both, and where the inputs are few it goes on between the points tried.
  */
 export function searchBand(
   at: AtPoint,
@@ -105,18 +75,34 @@ export function searchBand(
       if (Math.max(sign * atLow, sign * atHigh) <= sign * nominal && guarded) return middle;
       return sign * atHigh >= sign * atLow ? high : low;
     });
+  /** An input that raises the value towards both ends: the end that gains less alone can gain more with others. */
+  const opposite = (sign: 1 | -1, signed: AtPoint, found: Found) =>
+    tolerances.flatMap(({ low, high }, index) => {
+      const { atLow, atHigh } = effects[index]!;
+      const raises = Math.min(sign * atLow, sign * atHigh) > sign * nominal;
+      if (!guarded || !raises || shares[index]! < MINOR) return [];
+      const other = found.point[index] === high ? low : high;
+      return [climb(signed, found.point.with(index, other), candidates.with(index, [other]), total)];
+    });
   const trials = guarded ? randomCorners(tolerances).map((point) => ({ point, value: at(point) })) : [];
   const refined = guarded && tolerances.length <= FEW;
   const extreme = (sign: 1 | -1) => {
     const signed = (point: readonly number[]) => sign * at(point);
     const found = climb(signed, corner(sign), candidates, total);
-    // A greatest of several things can hide behind the one that rules at the nominal values.
-    const better = trials.reduce<(typeof trials)[number] | undefined>(
+    // A greatest of several things can hide behind the one that rules at the nominal values, also where this one is
+    // at its extreme and only what does little or nothing alone is moved.
+    const behind = trials.map(({ point: corner }, trial) => {
+      const most = LITTLE[trial % LITTLE.length]!;
+      const point = found.point.map((value, index) => (shares[index]! < most ? corner[index]! : value));
+      return { point, value: at(point) };
+    });
+    const better = [...trials, ...behind].reduce<(typeof trials)[number] | undefined>(
       (best, trial) =>
         sign * trial.value > (best === undefined ? found.value : sign * best.value) ? trial : best,
       undefined,
     );
-    const best = better === undefined ? found : climb(signed, better.point, candidates, total);
+    const begun = better === undefined ? found : climb(signed, better.point, candidates, total);
+    const best = [begun, ...opposite(sign, signed, begun)].reduce((a, b) => (b.value > a.value ? b : a));
     return sign * (refined ? refineExtreme(signed, best.point, tolerances) : best.value);
   };
   const [low, high] = [extreme(-1), extreme(1)];

@@ -23,7 +23,7 @@ export function pocketRoom(side: Side, expect: string) {
     unit: "mm",
     decimals: 2,
     system: "valve-train",
-    meaning: `Least radial room between the edge of the ${side} valve and the wall of its pocket while the valve dips below the crown; where the valve comes nearest to the crown when it never does.`,
+    meaning: `Least radial room between the edge of the ${side} valve and the wall of its pocket while the valve dips below the crown; when it never does, the room at its lowest place and its height above the crown, added up.`,
     inputs: {
       ...overPistonInputs(side),
       ...liftInputs(side),
@@ -35,7 +35,7 @@ export function pocketRoom(side: Side, expect: string) {
     tables: liftTables(side),
     routes: liftRoutes(side),
     method:
-      "Radius of the pocket less radius of the valve less the distance between their axes as the piston falls, over the crank angles at which the valve’s edge lies below the crown; the least is taken. Where the edge stays above the crown, the room at the angle at which it comes nearest, so that the value does not jump where a tolerance lets it dip.",
+      "Radius of the pocket less radius of the valve less the distance between their axes as the piston falls, over the crank angles at which the valve’s edge lies below the crown; the least is taken. Where the edge stays above the crown: the room at the angle at which it comes nearest to the crown, with its height above the crown added, so that the value does not jump where a tolerance lets it dip.",
     compute: (n, _words, tables) => {
       const over = valveOverPiston(side, n, tables);
       const pocket = {
@@ -46,8 +46,10 @@ export function pocketRoom(side: Side, expect: string) {
       };
       const least = pistonToValveRadial({ ...over, ...pocket, pocketDepth: n[depth]! });
       if (least !== undefined) return least.clearance;
-      const { angle } = pistonToValveAxial(over);
-      return valvePocketRoom({ ...pocket, travel: pistonTravel(over.crank, angle) });
+      const { clearance, angle } = pistonToValveAxial(over);
+      const room = valvePocketRoom({ ...pocket, travel: pistonTravel(over.crank, angle) });
+      // Not the distance from the rim: near the crown that hardly tells how far the edge is from dipping.
+      return room + clearance - n[depth]!;
     },
     shape: "guarded",
     valid: "round pockets; stem clearance and valve rock take 0.2 to 0.4 mm more (common practice)",
