@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { type Build, evaluate, readBuildText } from "trialfit";
 import { describe, expect, it } from "vitest";
 import { sampleEngines } from "../../packages/core/src/derive/sampleEngines.test-support.ts";
+import { withDefaults } from "../../packages/core/src/derive/withDefaults.ts";
 
 const SAMPLES = 60;
 
@@ -13,7 +14,8 @@ describe.each(["harrow-eight", "larkspur-hill"])("%s", (name) => {
     const report = await evaluate(build);
     let numbers = 0;
     let verdicts = 0;
-    for (const values of sampleEngines(build.values, 20_261_125, SAMPLES)) {
+    // Defaults are drawn too: an engine without any tolerance left is quick to evaluate.
+    for (const values of sampleEngines(withDefaults(build), 20_261_125, SAMPLES)) {
       const engine: Build = { ...build, values };
       const one = await evaluate(engine);
       for (const [index, quantity] of one.quantities.entries()) {

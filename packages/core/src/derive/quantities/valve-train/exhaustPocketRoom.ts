@@ -1,3 +1,3 @@
 import { pocketRoom } from "../../valves/pocketRoom.ts";
 
-export const exhaustPocketRoom = pocketRoom("exhaust", "1.25 mm");
+export const exhaustPocketRoom = pocketRoom("exhaust", "1.27 mm");
