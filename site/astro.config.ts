@@ -1,5 +1,6 @@
 process.env.ASTRO_TELEMETRY_DISABLED = "1";
 
+import preact from "@astrojs/preact";
 import starlight from "@astrojs/starlight";
 import { defineConfig } from "astro/config";
 import { apiReferences } from "./config/apiReferences.ts";
@@ -13,6 +14,7 @@ export default defineConfig({
   ...(SITE_BASE === undefined ? {} : { base: SITE_BASE }),
   trailingSlash: "always",
   integrations: [
+    preact(),
     starlight({
       title: "trialfit",
       description: "Will this set of engine parts fit, live and last? Asked before the parts are ordered.",
