@@ -61,6 +61,7 @@ export { cellNumber } from "./read/cellNumber.ts";
 export { type Confirmation, confirmationEntry, confirmationPath } from "./read/confirmations.ts";
 export { describeDefault } from "./read/describeDefault.ts";
 export { describeTable } from "./read/describeTable.ts";
+export { type BuildEdit, editBuildText } from "./read/editBuildText.ts";
 export type { FieldSpec, PartSpec } from "./read/FieldSpec.ts";
 export {
   type PositionKind,
