@@ -115,4 +115,5 @@ export { fromSi, toSi } from "./units/convert.ts";
 export { findUnit, unitOf, unitsLike } from "./units/findUnit.ts";
 export { formatInterval, formatNumber } from "./units/formatNumber.ts";
 export { DimensionError, parseDimension } from "./units/parseDimension.ts";
+export { type DimensionPieces, joinDimension, splitDimension } from "./units/splitDimension.ts";
 export type { Unit } from "./units/unitTable.ts";
