@@ -24,6 +24,8 @@ export default defineConfig({
         "./src/styles/type.css",
         "./src/styles/frame.css",
         "./src/styles/sheet.css",
+        "./src/styles/verdictBadge.css",
+        "./src/styles/bandPicture.css",
         "./src/styles/print.css",
       ],
       components: {

@@ -1,3 +1,5 @@
+import type { Comparison } from "../judge/Verdict.ts";
+
 /** A report or an explanation as text in sections, before it is laid out for a terminal, a page or a file. */
 export interface ReportDocument {
   readonly title: string;
@@ -16,6 +18,8 @@ export interface DocumentLine {
   readonly tone?: Tone;
   /** A band against a limit, to be drawn. */
   readonly bar?: BandBar;
+  /** What the line tells of, for those who draw it themselves. */
+  readonly comparison?: Comparison;
 }
 
 /** Numbers in one unit, with how to print them. */

@@ -67,11 +67,16 @@ export function describeComparison(comparison: Comparison): DocumentLine {
         ? printBand(against, unit ?? "1")
         : (against as readonly string[]).join(", ");
   if (value === undefined)
-    return { text: `${label}: missing; must be ${words} ${limit}`.replace("  ", " "), tone: "doubt" };
+    return {
+      text: `${label}: missing; must be ${words} ${limit}`.replace("  ", " "),
+      tone: "doubt",
+      comparison,
+    };
   const shown = typeof value === "string" ? value : printBand(value, unit ?? "1", decimals);
   const bar = barOf(comparison);
   return {
     text: `${label} ${shown}, must be ${words} ${limit}${marginText(comparison)}`.replace(/ {2,}/g, " "),
     ...(bar === undefined ? {} : { bar }),
+    comparison,
   };
 }
