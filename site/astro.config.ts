@@ -14,7 +14,7 @@ export default defineConfig({
   ...(SITE_BASE === undefined ? {} : { base: SITE_BASE }),
   trailingSlash: "always",
   integrations: [
-    preact(),
+    preact({ include: ["**/site/src/**/*.tsx"] }),
     starlight({
       title: "trialfit",
       description: "Will this set of engine parts fit, live and last? Asked before the parts are ordered.",

@@ -1,4 +1,4 @@
-import { type CompiledRule, pathsOf, type Quantity } from "trialfit";
+import { type CompiledRule, pathsOf, type Quantity, quantities } from "trialfit";
 import { quantityList, rules } from "./catalog.ts";
 
 /** Rules that read or print this fact. */
@@ -22,4 +22,23 @@ export function neighboursOf(rule: CompiledRule, most = 6): readonly CompiledRul
     .filter((other) => other !== rule && near(other) > 0)
     .sort((a, b) => near(b) - near(a) || (a.file.id < b.file.id ? -1 : 1))
     .slice(0, most);
+}
+
+/** Every field and quantity that this one rests on, by whichever way, and itself. */
+function below(name: string, found = new Set<string>()): ReadonlySet<string> {
+  if (found.has(name)) return found;
+  found.add(name);
+  const quantity = quantities.get(name);
+  if (quantity !== undefined) for (const path of pathsOf(quantity)) below(path, found);
+  return found;
+}
+
+const resting = new Map<string, CompiledRule[]>();
+for (const rule of rules)
+  for (const name of new Set(rule.facts.flatMap((fact) => [...below(fact)])))
+    resting.set(name, [...(resting.get(name) ?? []), rule]);
+
+/** Rules that rest on this field or quantity, directly or through others. */
+export function rulesRestingOn(name: string): readonly CompiledRule[] {
+  return resting.get(name) ?? [];
 }

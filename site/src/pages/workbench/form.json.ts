@@ -1,0 +1,3 @@
+import { formData } from "../../data/formData.ts";
+
+export const GET = () => Response.json(formData);

@@ -1,0 +1,164 @@
+import type { PositionKind, Provenance, Stage, Tone, VerdictWord } from "trialfit";
+import type { BandGeometry } from "../data/bandGeometry.ts";
+
+/** What a form says of one dimension beside its size. */
+export interface About {
+  readonly provenance?: Provenance | undefined;
+  readonly instrument?: string | undefined;
+  readonly note?: string | undefined;
+}
+
+/** An entry of the build file as a form shows it. */
+export type Entry =
+  | {
+      readonly form: "pieces";
+      readonly number: string;
+      readonly unit: string;
+      readonly tolerance: string;
+      readonly word: string;
+      readonly about: About;
+    }
+  /** A word, a count, a text, or a dimension whose writing has no pieces. */
+  | { readonly form: "text"; readonly text: string; readonly about: About }
+  | { readonly form: "rows"; readonly rows: readonly Readonly<Record<string, string>>[] }
+  /** Anything richer: readings by position, a row with something unknown. */
+  | { readonly form: "file"; readonly file: string };
+
+/** What is wrong with the build file, where, and what was expected. */
+export interface Trouble {
+  /** Path of the entry, or empty for the file as a whole. */
+  readonly path: string;
+  readonly line?: number | undefined;
+  readonly text: string;
+}
+
+export interface LineView {
+  readonly label?: string;
+  readonly text: string;
+  readonly tone: Tone;
+  readonly band?: BandGeometry;
+}
+
+/** One finding, or another item of a report. */
+export interface ItemView {
+  readonly title: string;
+  readonly id?: string;
+  readonly tone: Tone;
+  readonly word?: VerdictWord | "pending";
+  readonly weight?: string;
+  readonly work?: string;
+  readonly parts?: readonly string[];
+  /** Entries that would settle it, as paths. */
+  readonly needs?: readonly string[];
+  /** Which inputs spread the compared value, as shares. */
+  readonly spread?: readonly { readonly name: string; readonly share: number }[];
+  readonly lines: readonly LineView[];
+}
+
+export interface SectionView {
+  readonly heading: string;
+  readonly intro?: string;
+  readonly items: readonly ItemView[];
+}
+
+export interface DocumentView {
+  readonly title: string;
+  readonly lead: readonly LineView[];
+  readonly sections: readonly SectionView[];
+  readonly closing: readonly string[];
+}
+
+/** What rules can say, as it is counted; those that wait for a person apart. */
+export type CountWord = "pending" | "fails" | "open" | "unknown" | "toConfirm" | "holds" | "notApplicable";
+
+/** A report as it is shown. */
+export interface ReportView extends DocumentView {
+  readonly counts: Readonly<Record<CountWord, number>>;
+  /** Entries that rules ask for and the build has not, the most wanted first. */
+  readonly wanted: readonly { readonly path: string; readonly rules: number }[];
+}
+
+/** What is judged: the rules of a stage, with the limits of a set. */
+export interface JudgeOptions {
+  readonly stage?: Stage | undefined;
+  readonly set?: string | undefined;
+}
+
+/** Every message carries the state of the build it is about, counted up by the page. */
+export type ToWorker = { readonly revision: number } & (
+  | { readonly kind: "open"; readonly text: string; readonly file: string }
+  | { readonly kind: "write"; readonly path: string; readonly entry: Entry | undefined }
+  | { readonly kind: "convert"; readonly path: string; readonly unit: string }
+  | { readonly kind: "judge"; readonly options: JudgeOptions }
+  /** Keep the build as it is now, to compare later states with it; or let go of it. */
+  | { readonly kind: "hold"; readonly text: string | undefined }
+);
+
+export type FromWorker = { readonly revision: number } & (
+  | {
+      readonly kind: "text";
+      readonly text: string;
+      readonly name: string;
+      readonly entries: Readonly<Record<string, Entry>>;
+      readonly troubles: readonly Trouble[];
+    }
+  | { readonly kind: "report"; readonly view: ReportView; readonly done: boolean; readonly took: number }
+  /** No report: the file as a whole cannot be read. */
+  | { readonly kind: "unread" }
+  | { readonly kind: "change"; readonly view: DocumentView | undefined }
+  | { readonly kind: "failed"; readonly message: string }
+);
+
+/** A field of the form, from its declaration. */
+export interface FormField {
+  readonly path: string;
+  readonly label: string;
+  readonly help: string;
+  readonly kind: "dimension" | "choice" | "count" | "text" | "table";
+  /** Units in which it may be given, the usual one first. */
+  readonly units?: readonly string[];
+  readonly words?: readonly string[];
+  readonly range?: readonly string[];
+  /** Taken when none is given. */
+  readonly tolerance?: string;
+  readonly per?: PositionKind;
+  readonly options?: Readonly<Record<string, string>>;
+  readonly columns?: readonly { readonly name: string; readonly label: string; readonly optional: boolean }[];
+  /** A row as it is written. */
+  readonly row?: string;
+  /** What is taken when it is left out, in words. */
+  readonly leftOut?: readonly string[];
+  /** How many rules rest on it. */
+  readonly rules: number;
+}
+
+export interface FormPart {
+  readonly key: string;
+  readonly label: string;
+  readonly help: string;
+  readonly fields: readonly FormField[];
+}
+
+/** What the form is made of. */
+export interface FormData {
+  readonly parts: readonly FormPart[];
+  readonly instruments: readonly string[];
+  readonly stages: readonly Choice[];
+  readonly sets: readonly Choice[];
+  /** Parts by the names that rules give them. */
+  readonly ruleParts: readonly Choice[];
+}
+
+/** Something to choose, with what it is. */
+export interface Choice {
+  readonly id: string;
+  readonly label: string;
+}
+
+/** An invented build to begin with. */
+export interface DemoText {
+  readonly id: string;
+  readonly name: string;
+  readonly story: string;
+  readonly text: string;
+}

@@ -1,0 +1,143 @@
+import { useCallback, useEffect, useMemo, useReducer, useRef } from "preact/hooks";
+import type { DocumentView, Entry, FromWorker, JudgeOptions, ReportView, Trouble } from "../protocol.ts";
+import { History } from "./History.ts";
+import { keepText } from "./keepText.ts";
+
+export interface BenchState {
+  readonly history: History;
+  readonly name: string;
+  readonly entries: Readonly<Record<string, Entry>>;
+  readonly troubles: readonly Trouble[];
+  readonly report: ReportView | undefined;
+  /** Whether the report belongs to the file as it is, with nothing still being worked out. */
+  readonly done: boolean;
+  readonly took: number;
+  readonly options: JudgeOptions;
+  /** The state that later ones are compared with. */
+  readonly held: string | undefined;
+  readonly change: DocumentView | undefined;
+  readonly failure: string | undefined;
+}
+
+type Act =
+  | { readonly kind: "told"; readonly message: FromWorker; readonly by: string }
+  | { readonly kind: "busy" }
+  | { readonly kind: "history"; readonly history: History }
+  | { readonly kind: "options"; readonly options: JudgeOptions }
+  | { readonly kind: "held"; readonly text: string | undefined };
+
+const empty: BenchState = {
+  history: new History(),
+  name: "",
+  entries: {},
+  troubles: [],
+  report: undefined,
+  done: false,
+  took: 0,
+  options: {},
+  held: undefined,
+  change: undefined,
+  failure: undefined,
+};
+
+function told(state: BenchState, message: FromWorker, by: string): BenchState {
+  switch (message.kind) {
+    case "text": {
+      const { text, name, entries, troubles } = message;
+      const history = text === "" ? state.history : state.history.push(text, by);
+      return { ...state, history, name, entries, troubles };
+    }
+    case "report":
+      return { ...state, report: message.view, done: message.done, took: message.took, failure: undefined };
+    case "unread":
+      return { ...state, report: undefined, done: true };
+    case "change":
+      return { ...state, change: message.view };
+    case "failed":
+      return { ...state, report: undefined, done: true, failure: message.message };
+  }
+}
+
+function reduce(state: BenchState, act: Act): BenchState {
+  switch (act.kind) {
+    case "told":
+      return told(state, act.message, act.by);
+    case "busy":
+      return { ...state, done: false };
+    case "history":
+      return { ...state, history: act.history };
+    case "options":
+      return { ...state, options: act.options };
+    case "held":
+      return { ...state, held: act.text };
+  }
+}
+
+/** What the page can do with the build. */
+export interface BenchActions {
+  /** Puts another file on the bench. @param by what this is called when it is undone */
+  open(text: string, file: string, by: string): void;
+  write(path: string, entry: Entry | undefined): void;
+  convert(path: string, unit: string): void;
+  judge(options: JudgeOptions): void;
+  hold(text: string | undefined): void;
+  undo(): void;
+  redo(): void;
+  settle(): void;
+}
+
+type Order = Parameters<Worker["postMessage"]>[0];
+
+/** The build on the bench, read and judged in a worker. */
+export function useBench(): readonly [BenchState, BenchActions] {
+  const [state, dispatch] = useReducer(reduce, empty);
+  const worker = useRef<Worker | undefined>(undefined);
+  const revision = useRef(0);
+  const reasons = useRef(new Map<number, string>());
+  const latest = useRef(state);
+  latest.current = state;
+
+  useEffect(() => {
+    const made = new Worker(new URL("../worker/worker.ts", import.meta.url), { type: "module" });
+    made.addEventListener("message", ({ data }: MessageEvent<FromWorker>) => {
+      if (data.revision < revision.current && data.kind !== "text") return;
+      dispatch({ kind: "told", message: data, by: reasons.current.get(data.revision) ?? "" });
+      reasons.current.delete(data.revision);
+      if (data.kind === "text" && data.text !== "") keepText(data.text);
+    });
+    worker.current = made;
+    return () => made.terminate();
+  }, []);
+
+  const send = useCallback((order: Order, by = "") => {
+    revision.current += 1;
+    reasons.current.set(revision.current, by);
+    dispatch({ kind: "busy" });
+    worker.current?.postMessage({ ...(order as object), revision: revision.current });
+  }, []);
+
+  const actions = useMemo((): BenchActions => {
+    const go = (history: History) => {
+      if (history === latest.current.history || history.text === undefined) return;
+      dispatch({ kind: "history", history });
+      send({ kind: "open", text: history.text, file: "build.yaml" });
+    };
+    return {
+      open: (text, file, by) => send({ kind: "open", text, file }, by),
+      write: (path, entry) => send({ kind: "write", path, entry }, path),
+      convert: (path, unit) => send({ kind: "convert", path, unit }, `unit of ${path}`),
+      judge: (options) => {
+        dispatch({ kind: "options", options });
+        send({ kind: "judge", options });
+      },
+      hold: (text) => {
+        dispatch({ kind: "held", text });
+        send({ kind: "hold", text });
+      },
+      undo: () => go(latest.current.history.undo()),
+      redo: () => go(latest.current.history.redo()),
+      settle: () => dispatch({ kind: "history", history: latest.current.history.settle() }),
+    };
+  }, [send]);
+  return [state, actions];
+}

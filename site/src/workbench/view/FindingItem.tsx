@@ -1,0 +1,72 @@
+import { VerdictMark } from "../../components/VerdictMark.tsx";
+import { href } from "../../data/href.ts";
+import type { ItemView } from "../protocol.ts";
+import { LineList } from "./LineList.tsx";
+
+interface Props {
+  readonly item: ItemView;
+  /** Label of an entry's field, or undefined for what is no field. */
+  readonly nameOf: (path: string) => string | undefined;
+  /** Goes to the field of an entry. */
+  readonly goTo: (path: string) => void;
+}
+
+const percent = (share: number) => `${Math.round(share * 100)} %`;
+
+function Spread({ spread }: { readonly spread: NonNullable<ItemView["spread"]> }) {
+  return (
+    <div class="spread">
+      <b class="label">spread by</b>
+      <ul class="shares">
+        {spread.slice(0, 6).map(({ name, share }) => (
+          <li key={name}>
+            <span>{name}</span>
+            <meter min={0} max={1} value={share} aria-label={`${name}: ${percent(share)} of the spread`} />
+            <b class="number">{percent(share)}</b>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** One finding: its verdict and numbers at a glance, everything else when it is opened. */
+export function FindingItem({ item, nameOf, goTo }: Props) {
+  const { id, word, weight, work, lines, needs = [], spread } = item;
+  const band = lines.find((line) => line.band !== undefined);
+  const entries = needs.flatMap((path) => {
+    const label = nameOf(path);
+    return label === undefined ? [] : [{ path, label }];
+  });
+  return (
+    <details class="finding">
+      <summary>
+        {word !== undefined && <VerdictMark word={word} />}
+        <span class="title">{item.title}</span>
+        {weight !== undefined && (
+          <span class="quiet kind">
+            {weight} · {work}
+          </span>
+        )}
+        {band !== undefined && <span class="glance number">{band.text}</span>}
+      </summary>
+      <LineList lines={word === undefined ? lines : lines.slice(1)} />
+      {spread !== undefined && <Spread spread={spread} />}
+      {entries.length > 0 && (
+        <p class="needs">
+          <b class="label">go to</b>
+          {entries.slice(0, 8).map(({ path, label }) => (
+            <button key={path} type="button" class="link" onClick={() => goTo(path)}>
+              {label}
+            </button>
+          ))}
+        </p>
+      )}
+      {word !== undefined && id !== undefined && (
+        <p>
+          <a href={href(`/rules/${id}/`)}>The rule, its reason and its sources</a>
+        </p>
+      )}
+    </details>
+  );
+}

@@ -1,0 +1,77 @@
+import { useMemo, useState } from "preact/hooks";
+import type { ItemView, ReportView } from "../protocol.ts";
+import { FindingItem } from "./FindingItem.tsx";
+
+interface Props {
+  readonly report: ReportView;
+  readonly parts: readonly { readonly id: string; readonly label: string }[];
+  readonly nameOf: (path: string) => string | undefined;
+  readonly goTo: (path: string) => void;
+}
+
+/** Sections longer than this begin folded, so that what asks for something comes first. */
+const LONG = 40;
+
+function has(item: ItemView, words: readonly string[], part: string): boolean {
+  if (part !== "" && !(item.parts ?? []).includes(part)) return false;
+  const text = `${item.title} ${item.id ?? ""} ${item.word ?? ""} ${item.lines.map((line) => line.text).join(" ")}`;
+  const lower = text.toLowerCase();
+  return words.every((word) => lower.includes(word));
+}
+
+/** Every finding of the report, grouped by the work that it asks for. */
+export function FindingList({ report, parts, nameOf, goTo }: Props) {
+  const [search, setSearch] = useState("");
+  const [part, setPart] = useState("");
+  const words = search.toLowerCase().split(/\s+/).filter(Boolean);
+  const narrowed = words.length > 0 || part !== "";
+  const sections = useMemo(
+    () =>
+      report.sections
+        .map((section) => ({
+          ...section,
+          shown: section.items.filter((item) => has(item, words, part)),
+        }))
+        .filter(({ shown }) => shown.length > 0),
+    [report, search, part],
+  );
+  return (
+    <div class="findings">
+      <search class="narrow" aria-label="Findings">
+        <label>
+          Words
+          <input type="search" value={search} onInput={(event) => setSearch(event.currentTarget.value)} />
+        </label>
+        <label>
+          Part
+          <select value={part} onChange={(event) => setPart(event.currentTarget.value)}>
+            <option value="">every part</option>
+            {parts.map(({ id, label }) => (
+              <option key={id} value={id}>
+                {label}
+              </option>
+            ))}
+          </select>
+        </label>
+      </search>
+      {sections.length === 0 && <p role="status">No finding has these words.</p>}
+      {sections.map(({ heading, intro, items, shown }) => (
+        <details class="section" key={heading} open={narrowed || items.length <= LONG}>
+          <summary>
+            <h3>{heading}</h3>
+            {narrowed && <span class="quiet">{shown.length} shown</span>}
+          </summary>
+          {intro !== undefined && <p class="quiet">{intro}</p>}
+          {shown.map((item) => (
+            <FindingItem key={item.id ?? item.title} item={item} nameOf={nameOf} goTo={goTo} />
+          ))}
+        </details>
+      ))}
+      {report.closing.map((text) => (
+        <p class="quiet" key={text}>
+          {text}
+        </p>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,92 @@
+import { useState } from "preact/hooks";
+import type { FormData, FormPart } from "../protocol.ts";
+import type { BenchActions, BenchState } from "../state/useBench.ts";
+import { isFilled } from "./entryOf.ts";
+import { FieldRow } from "./FieldRow.tsx";
+
+interface Props {
+  readonly form: FormData;
+  readonly state: BenchState;
+  readonly actions: BenchActions;
+  /** Parts that are unfolded. */
+  readonly unfolded: ReadonlySet<string>;
+  readonly unfold: (key: string, open: boolean) => void;
+}
+
+const INSTRUMENTS = "workbench-instruments";
+
+type Show = "all" | "filled" | "wanted";
+
+/** The form of a build: a group for each part, a row for each field. */
+export function PartForm({ form, state, actions, unfolded, unfold }: Props) {
+  const [search, setSearch] = useState("");
+  const [show, setShow] = useState<Show>("all");
+  const words = search.toLowerCase().split(/\s+/).filter(Boolean);
+  const wanted = new Set(state.report?.wanted.map(({ path }) => path));
+  const visible = (part: FormPart) =>
+    part.fields.filter(({ path, label, help }) => {
+      const text = `${part.label} ${label} ${path} ${help}`.toLowerCase();
+      if (!words.every((word) => text.includes(word))) return false;
+      return show === "all" || (show === "filled" ? isFilled(state.entries[path]) : wanted.has(path));
+    });
+  const narrowed = words.length > 0 || show !== "all";
+  return (
+    <div class="parts">
+      <search class="narrow" aria-label="Fields">
+        <label>
+          Find a field
+          <input type="search" value={search} onInput={(event) => setSearch(event.currentTarget.value)} />
+        </label>
+        <label>
+          Show
+          <select value={show} onChange={(event) => setShow(event.currentTarget.value as Show)}>
+            <option value="all">every field</option>
+            <option value="filled">what is filled in</option>
+            <option value="wanted">what is wanted next</option>
+          </select>
+        </label>
+      </search>
+      <datalist id={INSTRUMENTS}>
+        {form.instruments.map((name) => (
+          <option key={name} value={name} />
+        ))}
+      </datalist>
+      {form.parts.map((part) => {
+        const fields = visible(part);
+        if (fields.length === 0) return null;
+        const filled = part.fields.filter(({ path }) => isFilled(state.entries[path])).length;
+        const open = narrowed || unfolded.has(part.key);
+        return (
+          <details
+            class="part"
+            key={part.key}
+            open={open}
+            onToggle={(event) => !narrowed && unfold(part.key, event.currentTarget.open)}
+          >
+            <summary>
+              <h3>{part.label}</h3>
+              <span class="quiet number">
+                {filled} of {part.fields.length}
+              </span>
+            </summary>
+            {open && (
+              <>
+                <p class="quiet">{part.help}</p>
+                {fields.map((field) => (
+                  <FieldRow
+                    key={field.path}
+                    field={field}
+                    entry={state.entries[field.path]}
+                    troubles={state.troubles.filter(({ path }) => path === field.path)}
+                    instruments={INSTRUMENTS}
+                    actions={actions}
+                  />
+                ))}
+              </>
+            )}
+          </details>
+        );
+      })}
+    </div>
+  );
+}

@@ -1,0 +1,57 @@
+import type { VerdictWord } from "trialfit";
+import { VerdictMark } from "../../components/VerdictMark.tsx";
+import type { CountWord } from "../protocol.ts";
+import type { BenchState } from "../state/useBench.ts";
+
+/** How each count is marked: with the mark of a verdict, or for those that wait for a person in words. */
+const marks = {
+  pending: "pending",
+  fails: "fails",
+  open: "open",
+  unknown: "unknown",
+  toConfirm: undefined,
+  holds: "holds",
+  notApplicable: "not-applicable",
+} as const satisfies Record<CountWord, VerdictWord | "pending" | undefined>;
+
+/** How the build stands: the headline and how many rules say what. */
+export function SummaryBar({ state }: { readonly state: BenchState }) {
+  const { report, done, took, failure, troubles } = state;
+  const wrong = troubles.length;
+  return (
+    <div class="standing">
+      <p class="headline" aria-live="polite">
+        {failure !== undefined
+          ? `The evaluator stopped: ${failure}`
+          : report === undefined
+            ? done
+              ? "The file cannot be read: see the File panel."
+              : "Working…"
+            : report.lead[0]?.text}
+      </p>
+      {wrong > 0 && (
+        <p class="trouble" role="alert">
+          {wrong === 1 ? "One entry" : `${wrong} entries`} cannot be read and {wrong === 1 ? "is" : "are"}{" "}
+          left out of every verdict.
+        </p>
+      )}
+      {report !== undefined && (
+        <ul class="counts">
+          {(Object.keys(marks) as CountWord[])
+            .filter((word) => word !== "pending" || report.counts.pending > 0)
+            .map((word) => (
+              <li key={word}>
+                <b class="number">{report.counts[word]}</b>{" "}
+                {marks[word] === undefined ? "to be confirmed" : <VerdictMark word={marks[word]} />}
+              </li>
+            ))}
+          <li class="quiet number" aria-live="off">
+            {done
+              ? `worked out in ${took < 1000 ? `${Math.round(took)} ms` : `${(took / 1000).toFixed(1)} s`}`
+              : "working…"}
+          </li>
+        </ul>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,114 @@
+import { useCallback, useEffect, useMemo, useState } from "preact/hooks";
+import type { DemoText, FormData } from "../protocol.ts";
+import { keptText } from "../state/keepText.ts";
+import { unpackText } from "../state/packText.ts";
+import { useBench } from "../state/useBench.ts";
+import { ChangePanel } from "./ChangePanel.tsx";
+import { FilePanel } from "./FilePanel.tsx";
+import { FindingList } from "./FindingList.tsx";
+import { PartForm } from "./PartForm.tsx";
+import { SummaryBar } from "./SummaryBar.tsx";
+import { type Tab, Tabs } from "./Tabs.tsx";
+import { Toolbar } from "./Toolbar.tsx";
+import { useWide } from "./useWide.ts";
+import { WantedList } from "./WantedList.tsx";
+
+interface Props {
+  readonly form: FormData;
+  readonly demos: readonly DemoText[];
+}
+
+/** The text to begin with: from the address, from the last visit, or the first demo. */
+async function firstText(demos: readonly DemoText[]): Promise<readonly [text: string, by: string]> {
+  const packed = /^#build=(.+)$/.exec(location.hash)?.[1];
+  if (packed !== undefined) return [await unpackText(packed), "the link"];
+  const kept = keptText();
+  return kept === undefined ? [demos[0]!.text, "the demo build"] : [kept, "the last visit"];
+}
+
+/** The whole workbench: the form of the build, and what the evaluator says of it. */
+export function Workbench({ form, demos }: Props) {
+  const [state, actions] = useBench();
+  const [chosen, choose] = useState("findings");
+  const [unfolded, setUnfolded] = useState<ReadonlySet<string>>(new Set());
+  const [lost, setLost] = useState("");
+  const wide = useWide();
+  const labels = useMemo(
+    () =>
+      new Map(
+        form.parts.flatMap((part) =>
+          part.fields.map(({ path, label }) => [path, part.key === "" ? label : `${part.label}: ${label}`]),
+        ),
+      ),
+    [form],
+  );
+
+  useEffect(() => {
+    firstText(demos).then(
+      ([text, by]) => actions.open(text, "build.yaml", by),
+      () => {
+        setLost("The link does not hold a build that can be read; here is a demo build instead.");
+        actions.open(demos[0]!.text, "build.yaml", "the demo build");
+      },
+    );
+  }, [demos, actions]);
+
+  const unfold = useCallback((key: string, open: boolean) => {
+    setUnfolded((set) => {
+      const next = new Set(set);
+      if (open) next.add(key);
+      else next.delete(key);
+      return next;
+    });
+  }, []);
+  const goTo = (path: string) => {
+    unfold(path.includes(".") ? path.split(".")[0]! : "", true);
+    if (!wide) choose("parts");
+    requestAnimationFrame(() =>
+      requestAnimationFrame(() => {
+        const row = document.getElementById(`field-${path.replace(".", "-")}-row`);
+        row?.scrollIntoView({ block: "center" });
+        row?.querySelector<HTMLElement>("input, select, textarea")?.focus({ preventScroll: true });
+      }),
+    );
+  };
+  const nameOf = (path: string) => labels.get(path);
+
+  const parts = <PartForm form={form} state={state} actions={actions} unfolded={unfolded} unfold={unfold} />;
+  const tabs: readonly Tab[] = [
+    ...(wide ? [] : [{ id: "parts", label: "Parts", content: () => parts }]),
+    {
+      id: "findings",
+      label: "Findings",
+      content: () =>
+        state.report === undefined ? null : (
+          <>
+            <WantedList wanted={state.report.wanted} nameOf={nameOf} goTo={goTo} />
+            <FindingList report={state.report} parts={form.ruleParts} nameOf={nameOf} goTo={goTo} />
+          </>
+        ),
+    },
+    { id: "change", label: "Compare", content: () => <ChangePanel state={state} actions={actions} /> },
+    { id: "file", label: "File", content: () => <FilePanel state={state} actions={actions} /> },
+  ];
+  return (
+    <div class={`workbench ${wide ? "wide" : ""} ${state.done ? "" : "busy"}`}>
+      <h2 class="name">{state.name === "" ? "A build" : state.name}</h2>
+      <Toolbar form={form} demos={demos} state={state} actions={actions} />
+      {lost !== "" && (
+        <p class="trouble" role="alert">
+          {lost}
+        </p>
+      )}
+      <SummaryBar state={state} />
+      <div class="benches">
+        {wide && (
+          <section class="side" aria-label="Parts">
+            {parts}
+          </section>
+        )}
+        <Tabs label="Views of the build" tabs={tabs} chosen={chosen} choose={choose} />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,31 @@
+import type { DocumentItem, DocumentLine, ReportDocument } from "trialfit";
+import { bandGeometry } from "../../data/bandGeometry.ts";
+import type { DocumentView, ItemView, LineView } from "../protocol.ts";
+
+export function viewLine({ label, text, tone = "plain", comparison }: DocumentLine): LineView {
+  const band = comparison === undefined ? undefined : bandGeometry(comparison);
+  return {
+    ...(label === undefined ? {} : { label }),
+    text,
+    tone,
+    ...(band === undefined ? {} : { band }),
+  };
+}
+
+export function viewItem({ title, id, tone, lines }: DocumentItem): ItemView {
+  return { title, ...(id === undefined ? {} : { id }), tone, lines: lines.map(viewLine) };
+}
+
+/** A document of the evaluator as the page shows it: plain data, pictures laid out. */
+export function viewDocument({ title, lead, sections, closing }: ReportDocument): DocumentView {
+  return {
+    title,
+    lead: lead.map(viewLine),
+    sections: sections.map(({ heading, intro, items }) => ({
+      heading,
+      ...(intro === undefined ? {} : { intro }),
+      items: items.map(viewItem),
+    })),
+    closing,
+  };
+}

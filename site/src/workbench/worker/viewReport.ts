@@ -1,0 +1,61 @@
+import { describeReport, fieldLabel, type Report, type ReportVerdict } from "trialfit";
+import type { ItemView, ReportView } from "../protocol.ts";
+import { viewDocument } from "./viewDocument.ts";
+
+const MOST_WANTED = 12;
+const LEAST_SHARE = 0.01;
+
+function spreadOf(verdict: ReportVerdict, report: Report): NonNullable<ItemView["spread"]> {
+  if (verdict.verdict !== "open") return [];
+  const open = verdict.comparisons.find(({ state }) => state === "possible");
+  const quantity = report.quantities.find(({ id }) => id === open?.fact);
+  return (quantity?.spreadBy ?? [])
+    .filter(({ share }) => share >= LEAST_SHARE)
+    .map(({ path, share }) => ({ name: fieldLabel(path), share }));
+}
+
+function ofVerdict(item: ItemView, verdict: ReportVerdict, report: Report): ItemView {
+  const needs = [...verdict.missing, ...verdict.settleBy];
+  const spread = spreadOf(verdict, report);
+  return {
+    ...item,
+    word: verdict.verdict,
+    weight: verdict.weight,
+    work: verdict.work,
+    parts: verdict.parts,
+    ...(needs.length === 0 ? {} : { needs }),
+    ...(spread.length === 0 ? {} : { spread }),
+  };
+}
+
+function wantedOf(report: Report): ReportView["wanted"] {
+  const counts = new Map<string, number>();
+  for (const path of report.verdicts.flatMap((verdict) => (verdict.toConfirm ? [] : verdict.missing)))
+    counts.set(path, (counts.get(path) ?? 0) + 1);
+  return [...counts]
+    .map(([path, rules]) => ({ path, rules }))
+    .sort((a, b) => b.rules - a.rules || (a.path < b.path ? -1 : 1))
+    .slice(0, MOST_WANTED);
+}
+
+/**
+ * A report as the page shows it.
+ * @param pending rules whose tolerances are still being worked out: they have no verdict yet
+ */
+export function viewReport(report: Report, pending: readonly string[]): ReportView {
+  const byRule = new Map(report.verdicts.map((verdict) => [verdict.rule, verdict]));
+  const { sections, ...document } = viewDocument(describeReport(report));
+  const { holds, fails, open, unknown, toConfirm, notApplicable } = report.summary;
+  return {
+    ...document,
+    sections: sections.map((section) => ({
+      ...section,
+      items: section.items.map((item) => {
+        const verdict = item.id === undefined ? undefined : byRule.get(item.id);
+        return verdict === undefined ? item : ofVerdict(item, verdict, report);
+      }),
+    })),
+    counts: { pending: pending.length, fails, open, unknown, toConfirm, holds, notApplicable },
+    wanted: wantedOf(report),
+  };
+}
