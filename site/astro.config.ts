@@ -4,6 +4,7 @@ import preact from "@astrojs/preact";
 import starlight from "@astrojs/starlight";
 import { defineConfig } from "astro/config";
 import { apiReferences } from "./config/apiReferences.ts";
+import { offline } from "./config/offline.ts";
 import { sidebar } from "./config/sidebar.ts";
 
 const { SITE_URL, SITE_BASE } = process.env;
@@ -14,6 +15,7 @@ export default defineConfig({
   ...(SITE_BASE === undefined ? {} : { base: SITE_BASE }),
   trailingSlash: "always",
   integrations: [
+    offline(SITE_BASE),
     preact({ include: ["**/site/src/**/*.tsx"] }),
     starlight({
       title: "trialfit",

@@ -29,6 +29,7 @@ const values = [...quantities.values()].map(({ id, name, system }) => ({
 
 /** The navigation: guides by hand, everything else from the catalogs. */
 export const sidebar: Sidebar = [
+  { label: "Workbench", link: "/workbench/" },
   {
     label: "Guides",
     items: [

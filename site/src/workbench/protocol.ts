@@ -20,6 +20,14 @@ export type Entry =
     }
   /** A word, a count, a text, or a dimension whose writing has no pieces. */
   | { readonly form: "text"; readonly text: string; readonly about: About }
+  /** What a person saw, by whom, when and how. */
+  | {
+      readonly form: "seen";
+      readonly seen: string;
+      readonly by: string;
+      readonly on: string;
+      readonly how: string;
+    }
   | { readonly form: "rows"; readonly rows: readonly Readonly<Record<string, string>>[] }
   /** Anything richer: readings by position, a row with something unknown. */
   | { readonly form: "file"; readonly file: string };
@@ -48,6 +56,8 @@ export interface ItemView {
   readonly weight?: string;
   readonly work?: string;
   readonly parts?: readonly string[];
+  /** Path of the entry in which a person says what was seen, where a person must look. */
+  readonly confirmation?: string;
   /** Entries that would settle it, as paths. */
   readonly needs?: readonly string[];
   /** Which inputs spread the compared value, as shares. */

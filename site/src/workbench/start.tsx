@@ -1,5 +1,6 @@
 import "./workbench.css";
 import { render } from "preact";
+import { href } from "../data/href.ts";
 import type { DemoText, FormData } from "./protocol.ts";
 import { Workbench } from "./view/Workbench.tsx";
 
@@ -8,6 +9,11 @@ async function read<T>(address: string | undefined): Promise<T> {
   if (!answer.ok) throw new Error(`${address}: ${answer.status}`);
   return answer.json() as Promise<T>;
 }
+
+if (import.meta.env.PROD && "serviceWorker" in navigator)
+  navigator.serviceWorker.register(href("/offline.js")).catch(() => {
+    // Without it the workbench needs the network at each visit; nothing else changes.
+  });
 
 const root = document.getElementById("workbench");
 if (root !== null) {

@@ -29,6 +29,7 @@ export function EntryEditor(props: Props) {
         onInput={(event) => write({ form: "file", file: event.currentTarget.value })}
       />
     );
+  if (entry.form === "seen") return null;
   const text = (value: string) => write({ ...entry, text: value });
   if (field.options !== undefined)
     return (

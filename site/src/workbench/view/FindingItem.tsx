@@ -1,6 +1,8 @@
 import { VerdictMark } from "../../components/VerdictMark.tsx";
 import { href } from "../../data/href.ts";
 import type { ItemView } from "../protocol.ts";
+import type { BenchActions, BenchState } from "../state/useBench.ts";
+import { ConfirmForm } from "./ConfirmForm.tsx";
 import { LineList } from "./LineList.tsx";
 
 interface Props {
@@ -9,6 +11,8 @@ interface Props {
   readonly nameOf: (path: string) => string | undefined;
   /** Goes to the field of an entry. */
   readonly goTo: (path: string) => void;
+  readonly state: BenchState;
+  readonly actions: BenchActions;
 }
 
 const percent = (share: number) => `${Math.round(share * 100)} %`;
@@ -31,7 +35,7 @@ function Spread({ spread }: { readonly spread: NonNullable<ItemView["spread"]> }
 }
 
 /** One finding: its verdict and numbers at a glance, everything else when it is opened. */
-export function FindingItem({ item, nameOf, goTo }: Props) {
+export function FindingItem({ item, nameOf, goTo, state, actions }: Props) {
   const { id, word, weight, work, lines, needs = [], spread } = item;
   const band = lines.find((line) => line.band !== undefined);
   const entries = needs.flatMap((path) => {
@@ -61,6 +65,14 @@ export function FindingItem({ item, nameOf, goTo }: Props) {
             </button>
           ))}
         </p>
+      )}
+      {item.confirmation !== undefined && (
+        <ConfirmForm
+          path={item.confirmation}
+          entry={state.entries[item.confirmation]}
+          troubles={state.troubles.filter(({ path }) => path === item.confirmation)}
+          actions={actions}
+        />
       )}
       {word !== undefined && id !== undefined && (
         <p>

@@ -1,5 +1,6 @@
 import { useMemo, useState } from "preact/hooks";
 import type { ItemView, ReportView } from "../protocol.ts";
+import type { BenchActions, BenchState } from "../state/useBench.ts";
 import { FindingItem } from "./FindingItem.tsx";
 
 interface Props {
@@ -7,6 +8,8 @@ interface Props {
   readonly parts: readonly { readonly id: string; readonly label: string }[];
   readonly nameOf: (path: string) => string | undefined;
   readonly goTo: (path: string) => void;
+  readonly state: BenchState;
+  readonly actions: BenchActions;
 }
 
 /** Sections longer than this begin folded, so that what asks for something comes first. */
@@ -20,7 +23,7 @@ function has(item: ItemView, words: readonly string[], part: string): boolean {
 }
 
 /** Every finding of the report, grouped by the work that it asks for. */
-export function FindingList({ report, parts, nameOf, goTo }: Props) {
+export function FindingList({ report, parts, ...rest }: Props) {
   const [search, setSearch] = useState("");
   const [part, setPart] = useState("");
   const words = search.toLowerCase().split(/\s+/).filter(Boolean);
@@ -63,7 +66,7 @@ export function FindingList({ report, parts, nameOf, goTo }: Props) {
           </summary>
           {intro !== undefined && <p class="quiet">{intro}</p>}
           {shown.map((item) => (
-            <FindingItem key={item.id ?? item.title} item={item} nameOf={nameOf} goTo={goTo} />
+            <FindingItem key={item.id ?? item.title} item={item} {...rest} />
           ))}
         </details>
       ))}

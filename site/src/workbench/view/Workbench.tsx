@@ -10,6 +10,7 @@ import { PartForm } from "./PartForm.tsx";
 import { SummaryBar } from "./SummaryBar.tsx";
 import { type Tab, Tabs } from "./Tabs.tsx";
 import { Toolbar } from "./Toolbar.tsx";
+import { useDroppedFile } from "./useDroppedFile.ts";
 import { useWide } from "./useWide.ts";
 import { WantedList } from "./WantedList.tsx";
 
@@ -21,7 +22,12 @@ interface Props {
 /** The text to begin with: from the address, from the last visit, or the first demo. */
 async function firstText(demos: readonly DemoText[]): Promise<readonly [text: string, by: string]> {
   const packed = /^#build=(.+)$/.exec(location.hash)?.[1];
-  if (packed !== undefined) return [await unpackText(packed), "the link"];
+  if (packed !== undefined) {
+    const text = await unpackText(packed);
+    // From here on the file lives on the bench; the address would bring back the old one.
+    history.replaceState(null, "", location.pathname + location.search);
+    return [text, "the link"];
+  }
   const kept = keptText();
   return kept === undefined ? [demos[0]!.text, "the demo build"] : [kept, "the last visit"];
 }
@@ -33,6 +39,7 @@ export function Workbench({ form, demos }: Props) {
   const [unfolded, setUnfolded] = useState<ReadonlySet<string>>(new Set());
   const [lost, setLost] = useState("");
   const wide = useWide();
+  useDroppedFile(actions);
   const labels = useMemo(
     () =>
       new Map(
@@ -84,7 +91,14 @@ export function Workbench({ form, demos }: Props) {
         state.report === undefined ? null : (
           <>
             <WantedList wanted={state.report.wanted} nameOf={nameOf} goTo={goTo} />
-            <FindingList report={state.report} parts={form.ruleParts} nameOf={nameOf} goTo={goTo} />
+            <FindingList
+              report={state.report}
+              parts={form.ruleParts}
+              nameOf={nameOf}
+              goTo={goTo}
+              state={state}
+              actions={actions}
+            />
           </>
         ),
     },

@@ -30,6 +30,8 @@ export function isFilled(entry: Entry | undefined): boolean {
       return entry.text.trim() !== "";
     case "rows":
       return entry.rows.length > 0;
+    case "seen":
+      return entry.seen !== "";
     case "file":
       return entry.file.trim() !== "";
   }

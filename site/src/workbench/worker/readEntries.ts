@@ -1,4 +1,4 @@
-import { type FieldSpec, fields, provenances, splitDimension, syntaxOf } from "trialfit";
+import { confirmationPath, type FieldSpec, fields, provenances, splitDimension, syntaxOf } from "trialfit";
 import { stringify } from "yaml";
 import type { About, Entry } from "../protocol.ts";
 
@@ -43,5 +43,17 @@ export function readEntries(data: unknown): Readonly<Record<string, Entry>> {
     const raw = name === undefined ? above : isObject(above) ? above[name] : undefined;
     if (raw !== undefined) entries[path] = readEntry(raw, spec);
   }
+  if (isObject(data.confirmations))
+    for (const [rule, raw] of Object.entries(data.confirmations)) {
+      const said = isObject(raw) ? raw : {};
+      const word = (key: string) => (isText(said[key]) ? said[key] : "");
+      entries[confirmationPath(rule)] = {
+        form: "seen",
+        seen: word("seen"),
+        by: word("by"),
+        on: word("on"),
+        how: word("how"),
+      };
+    }
   return entries;
 }

@@ -1,4 +1,4 @@
-import { describeReport, fieldLabel, type Report, type ReportVerdict } from "trialfit";
+import { confirmationPath, describeReport, fieldLabel, type Report, type ReportVerdict } from "trialfit";
 import type { ItemView, ReportView } from "../protocol.ts";
 import { viewDocument } from "./viewDocument.ts";
 
@@ -23,6 +23,7 @@ function ofVerdict(item: ItemView, verdict: ReportVerdict, report: Report): Item
     weight: verdict.weight,
     work: verdict.work,
     parts: verdict.parts,
+    ...(verdict.confirm === undefined ? {} : { confirmation: confirmationPath(verdict.rule) }),
     ...(needs.length === 0 ? {} : { needs }),
     ...(spread.length === 0 ? {} : { spread }),
   };

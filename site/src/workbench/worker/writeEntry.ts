@@ -21,6 +21,10 @@ export function writeEntry(path: string, entry: Entry | undefined): BuildEdit {
       };
     case "text":
       return { path, value: isGiven(entry.text) ? withAbout(entry.text.trim(), entry.about) : undefined };
+    case "seen": {
+      const { form: _, ...said } = entry;
+      return { path, value: Object.values(said).some(isGiven) ? said : undefined };
+    }
     case "rows": {
       const rows = entry.rows
         .map((row) => Object.fromEntries(Object.entries(row).filter(([, cell]) => isGiven(cell))))

@@ -1,0 +1,36 @@
+import { useEffect } from "preact/hooks";
+import type { BenchActions } from "../state/useBench.ts";
+
+const isBox = (target: EventTarget | null) =>
+  target instanceof HTMLElement && target.closest("input, textarea, select") !== null;
+
+/** Takes a build file that is dropped on the page, or pasted outside of a box. */
+export function useDroppedFile(actions: BenchActions): void {
+  useEffect(() => {
+    const open = async (file: File) => actions.open(await file.text(), file.name, `opening ${file.name}`);
+    const over = (event: DragEvent) => {
+      if (event.dataTransfer?.types.includes("Files")) event.preventDefault();
+    };
+    const drop = (event: DragEvent) => {
+      const file = event.dataTransfer?.files[0];
+      if (file === undefined) return;
+      event.preventDefault();
+      open(file);
+    };
+    const paste = (event: ClipboardEvent) => {
+      if (isBox(event.target)) return;
+      const file = event.clipboardData?.files[0];
+      const text = event.clipboardData?.getData("text/plain") ?? "";
+      if (file !== undefined) open(file);
+      else if (/\btrialfit\b/.test(text)) actions.open(text, "build.yaml", "pasting a build");
+    };
+    addEventListener("dragover", over);
+    addEventListener("drop", drop);
+    addEventListener("paste", paste);
+    return () => {
+      removeEventListener("dragover", over);
+      removeEventListener("drop", drop);
+      removeEventListener("paste", paste);
+    };
+  }, [actions]);
+}
