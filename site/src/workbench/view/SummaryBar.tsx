@@ -55,3 +55,17 @@ export function SummaryBar({ state }: { readonly state: BenchState }) {
     </div>
   );
 }
+
+/** The same in one line, for a phone; the bar above says it to those who listen. */
+export function SlimBar({ state }: { readonly state: BenchState }) {
+  const { report, done, troubles } = state;
+  if (report === undefined) return null;
+  const { fails, open, unknown, toConfirm } = report.counts;
+  const wrong = troubles.length === 0 ? "" : ` · ${troubles.length} cannot be read`;
+  return (
+    <p class="slim number" aria-hidden="true">
+      {fails} fail · {open} open · {unknown} unknown · {toConfirm} to be confirmed{wrong}
+      {done ? "" : " · working…"}
+    </p>
+  );
+}

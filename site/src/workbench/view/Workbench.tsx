@@ -7,7 +7,7 @@ import { ChangePanel } from "./ChangePanel.tsx";
 import { FilePanel } from "./FilePanel.tsx";
 import { FindingList } from "./FindingList.tsx";
 import { PartForm } from "./PartForm.tsx";
-import { SummaryBar } from "./SummaryBar.tsx";
+import { SlimBar, SummaryBar } from "./SummaryBar.tsx";
 import { type Tab, Tabs } from "./Tabs.tsx";
 import { Toolbar } from "./Toolbar.tsx";
 import { useDroppedFile } from "./useDroppedFile.ts";
@@ -123,6 +123,7 @@ export function Workbench({ form, demos }: Props) {
         )}
         <Tabs label="Views of the build" tabs={tabs} chosen={chosen} choose={choose} />
       </div>
+      <SlimBar state={state} />
     </div>
   );
 }

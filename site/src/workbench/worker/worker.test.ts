@@ -1,0 +1,150 @@
+import { readFileSync } from "node:fs";
+import { fc, test } from "@fast-check/vitest";
+import {
+  evaluate,
+  joinDimension,
+  parseDimension,
+  parseSource,
+  readBuildText,
+  unitOf,
+  unitsLike,
+} from "trialfit";
+import { describe, expect } from "vitest";
+import type { Entry, FromWorker } from "../protocol.ts";
+import { Bench } from "./Bench.ts";
+import { inUnit } from "./inUnit.ts";
+import { readEntries } from "./readEntries.ts";
+import { readWhatCan } from "./readWhatCan.ts";
+import { writeEntry } from "./writeEntry.ts";
+
+const demo = (name: string) =>
+  readFileSync(new URL(`../../../../packages/core/demo/${name}.yaml`, import.meta.url), "utf8");
+const small = `trialfit: "1"
+name: Small
+block: { bore: 88 mm ± 0.01, cylinders: "4" }
+crankshaft: { stroke: 92 mm ± 0.02 }
+confirmations:
+  rod-bolt-face-seats: { seen: yes, by: A. B., on: 2026-03-14, how: blue and a lamp }
+`;
+
+describe("entries of a form", () => {
+  test("every entry of the demo builds goes into the form and comes out the same", () => {
+    let count = 0;
+    for (const name of ["harrow-eight", "larkspur-hill"]) {
+      const data = parseSource(demo(name), name).data as Record<string, Record<string, unknown>>;
+      for (const [path, entry] of Object.entries(readEntries(data))) {
+        const [part, field] = path.split(".") as [string, string | undefined];
+        const raw = field === undefined ? data[part] : data[part]![field];
+        const { value } = writeEntry(path, entry);
+        // A dimension is written as the form writes it: the same size, tolerance and word.
+        if (entry.form === "pieces")
+          expect(readEntries({ [part]: { [field!]: value } })[path]).toEqual(entry);
+        else expect(value, path).toEqual(raw);
+        count += 1;
+      }
+    }
+    expect(count).toBeGreaterThan(500);
+  });
+  test("confirmations are entries too", () => {
+    const entry = readEntries(parseSource(small, "small").data)["confirmations.rod-bolt-face-seats"];
+    expect(entry).toEqual({
+      form: "seen",
+      seen: "yes",
+      by: "A. B.",
+      on: "2026-03-14",
+      how: "blue and a lamp",
+    });
+  });
+  test.prop([
+    fc.integer({ min: 1, max: 99999 }),
+    fc.constantFrom("mm", "bar", "N m", "degC", "cm3"),
+    fc.constantFrom("", "0.5", "2 %", "+0.3/-0.1"),
+    fc.nat(),
+  ])("another unit is the same size", (digits, unit, tolerance, pick) => {
+    const pieces = { number: String(digits / 100), unit, tolerance, word: "" };
+    const units = unitsLike(unitOf(unit));
+    const other = units[pick % units.length]!.symbol;
+    const [before, after] = [pieces, inUnit(pieces, other)].map((one) =>
+      parseDimension(joinDimension(one), { unit }),
+    );
+    const scale = Math.abs(before!.nominal) + 1e-9;
+    expect(Math.abs(after!.nominal - before!.nominal) / scale).toBeLessThan(1e-7);
+    // A share of a temperature is a share of the number as it is written, which is another in another unit.
+    if (unit === "degC" && tolerance.endsWith("%")) return;
+    expect(Math.abs((after!.plus ?? 0) - (before!.plus ?? 0)) / scale).toBeLessThan(1e-7);
+    expect(Math.abs((after!.minus ?? 0) - (before!.minus ?? 0)) / scale).toBeLessThan(1e-7);
+  });
+});
+
+describe("a file that is partly wrong", () => {
+  test("is read without the wrong entries, each told with its path and what was expected", () => {
+    const { build, troubles } = readWhatCan(small.replace("88 mm", "88"), "small.yaml");
+    expect(troubles).toHaveLength(1);
+    expect(troubles[0]).toMatchObject({ path: "block.bore", line: 3 });
+    expect(troubles[0]!.text).toMatch(/without a unit.*expected/);
+    expect(build?.values.has("block.bore")).toBe(false);
+    expect(build?.values.has("crankshaft.stroke")).toBe(true);
+  });
+  test("is not read at all where no entry is to blame", () => {
+    for (const text of ["", "name: x", "a: [", small.replace("name: Small", "name: ''")]) {
+      const { build, troubles } = readWhatCan(text, "small.yaml");
+      expect(build).toBeUndefined();
+      expect(troubles.length).toBeGreaterThan(0);
+    }
+  });
+});
+
+describe("the bench", () => {
+  async function run(...messages: readonly Record<string, unknown>[]) {
+    const told: FromWorker[] = [];
+    const bench = new Bench((message) => told.push(structuredClone(message)));
+    for (const [index, message] of messages.entries())
+      await bench.take({ revision: index + 1, ...message } as Parameters<Bench["take"]>[0]);
+    return told;
+  }
+  const last = <K extends FromWorker["kind"]>(told: readonly FromWorker[], kind: K) =>
+    told.filter((one): one is Extract<FromWorker, { kind: K }> => one.kind === kind).at(-1)!;
+  const open = { kind: "open", text: small, file: "small.yaml" };
+
+  test("counts what the evaluator says", async () => {
+    const told = await run(open);
+    const { summary } = await evaluate(readBuildText(small));
+    expect(last(told, "report").view.counts).toMatchObject({
+      holds: summary.holds,
+      fails: summary.fails,
+      unknown: summary.unknown,
+    });
+    expect(last(told, "report").done).toBe(true);
+    expect(last(told, "report").view.wanted.length).toBeGreaterThan(3);
+  });
+  test("writes an entry, and takes an empty one out", async () => {
+    const mass: Entry = { form: "pieces", number: "410", unit: "g", tolerance: "1", word: "", about: {} };
+    const told = await run(open, { kind: "write", path: "piston.mass", entry: mass });
+    expect(last(told, "text").entries["piston.mass"]).toEqual(mass);
+    const empty = await run(open, { kind: "write", path: "block.bore", entry: { ...mass, number: " " } });
+    expect(last(empty, "text").entries["block.bore"]).toBeUndefined();
+    expect(last(empty, "text").text).toContain("stroke");
+  });
+  test("says at the entry what cannot be read, and keeps what was typed", async () => {
+    const wrong: Entry = { form: "pieces", number: "8x", unit: "mm", tolerance: "", word: "", about: {} };
+    const told = await run(open, { kind: "write", path: "block.bore", entry: wrong });
+    expect(last(told, "text").troubles[0]?.path).toBe("block.bore");
+    expect(last(told, "text").text).toContain("8x mm");
+    expect(last(told, "report").view.counts.unknown).toBeGreaterThan(0);
+  });
+  test("compares with a kept build, and says so when that cannot be read", async () => {
+    const told = await run(
+      open,
+      { kind: "hold", text: small },
+      { kind: "write", path: "block.bore", entry: { form: "text", text: "89 mm ± 0.01", about: {} } },
+    );
+    const headings = last(told, "change").view!.sections.map(({ heading }) => heading);
+    expect(headings).toContain("Values that changed (1)");
+    const wrong = await run(open, { kind: "hold", text: "a: [" });
+    expect(last(wrong, "change").view!.title).toMatch(/cannot be read/);
+  });
+  test("has no report for a file that is none", async () => {
+    const told = await run({ ...open, text: "a: [" });
+    expect(told.at(-1)!.kind).toBe("unread");
+  });
+});
