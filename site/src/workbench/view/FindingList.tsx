@@ -2,6 +2,7 @@ import { useMemo, useState } from "preact/hooks";
 import type { ItemView, ReportView } from "../protocol.ts";
 import type { BenchActions, BenchState } from "../state/useBench.ts";
 import { FindingItem } from "./FindingItem.tsx";
+import { useUnfoldedInPrint } from "./useUnfoldedInPrint.ts";
 
 interface Props {
   readonly report: ReportView;
@@ -24,6 +25,7 @@ function has(item: ItemView, words: readonly string[], part: string): boolean {
 
 /** Every finding of the report, grouped by the work that it asks for. */
 export function FindingList({ report, parts, ...rest }: Props) {
+  const list = useUnfoldedInPrint();
   const [search, setSearch] = useState("");
   const [part, setPart] = useState("");
   const words = search.toLowerCase().split(/\s+/).filter(Boolean);
@@ -39,7 +41,7 @@ export function FindingList({ report, parts, ...rest }: Props) {
     [report, search, part],
   );
   return (
-    <div class="findings">
+    <div class="findings" ref={list}>
       <search class="narrow" aria-label="Findings">
         <label>
           Words

@@ -1,0 +1,245 @@
+import { readFileSync } from "node:fs";
+import AxeBuilder from "@axe-core/playwright";
+import { expect, type Page, test } from "@playwright/test";
+import { evaluate, readBuildText } from "trialfit";
+
+const demo = (name: string) =>
+  readFileSync(new URL(`../../packages/core/demo/${name}.yaml`, import.meta.url), "utf8");
+const WORK = 120_000;
+
+test.describe.configure({ timeout: 240_000 });
+
+/** The first verdicts are there, with nothing still being worked out. */
+async function ready(page: Page) {
+  await expect(page.locator(".workbench:not(.busy) .counts li").first()).toBeVisible({ timeout: WORK });
+}
+
+async function begin(page: Page, text?: string) {
+  await page.goto("/workbench/");
+  if (text !== undefined)
+    await page
+      .getByLabel("Open a file…")
+      .setInputFiles({ name: "mine.yaml", mimeType: "application/yaml", buffer: Buffer.from(text) });
+  await ready(page);
+}
+
+/** Unfolds a part of the form, on a phone in its own view. */
+async function unfold(page: Page, part: string) {
+  const parts = page.getByRole("tab", { name: "Parts" });
+  if (await parts.isVisible()) await parts.click();
+  await page
+    .locator("details.part > summary", { has: page.getByRole("heading", { name: part, exact: true }) })
+    .click();
+}
+
+const field = (page: Page, name: string) => page.getByLabel(name, { exact: true });
+
+const small = `trialfit: "1"
+name: Bench four
+use: street
+block: { layout: inline, cylinders: "4", bore: 86 mm ± 0.01, deckHeight: 225 mm ± 0.05 }
+crankshaft: { stroke: 92 mm ± 0.02 }
+connectingRod: { length: 144 mm ± 0.02 }
+piston: { compressionHeight: 34.9 mm ± 0.03 }
+headGasket: { compressedThickness: 1.0 mm ± 0.05 }
+`;
+
+for (const [width, height] of [
+  [1440, 1000],
+  [390, 844],
+] as const)
+  test.describe(`at ${width} px`, () => {
+    test.use({ viewport: { width, height } });
+
+    test("judges a demo build as the evaluator does", async ({ page }) => {
+      await begin(page, demo("larkspur-hill"));
+      const { summary } = await evaluate(readBuildText(demo("larkspur-hill")));
+      await expect(page.getByRole("heading", { name: /Larkspur Hill/ })).toBeVisible();
+      const counts = await page.locator(".workbench .counts").innerText();
+      for (const [count, word] of [
+        [summary.fails, "fails"],
+        [summary.open, "open"],
+        [summary.unknown, "unknown"],
+        [summary.toConfirm, "to be confirmed"],
+        [summary.holds, "holds"],
+      ])
+        expect(counts.replace(/\s+/g, " ")).toContain(`${count} ${word}`);
+      await expect(page.getByText(/^NOT SOUND/)).toBeVisible();
+    });
+
+    test("a size that is typed moves the verdicts, and comes back with undo", async ({ page }) => {
+      await begin(page, small);
+      await unfold(page, "Crankshaft");
+      const before = await page.locator(".headline").innerText();
+      await field(page, "Stroke").fill("99");
+      await expect(page.locator(".workbench:not(.busy)")).toBeVisible({ timeout: WORK });
+      await expect(page.locator(".headline")).not.toHaveText(before);
+      await page.getByRole("button", { name: "Undo" }).click();
+      await expect(field(page, "Stroke")).toHaveValue("92");
+      await expect(page.locator(".headline")).toHaveText(before, { timeout: WORK });
+      await page.getByRole("button", { name: "Redo" }).click();
+      await expect(field(page, "Stroke")).toHaveValue("99");
+    });
+
+    test("another unit is the same size; a slip is told at its field", async ({ page }) => {
+      await begin(page, small);
+      await unfold(page, "Block");
+      await field(page, "Bore: unit").selectOption("in");
+      await expect(field(page, "Bore")).toHaveValue("3.38582677");
+      await field(page, "Bore: unit").selectOption("mm");
+      await expect(field(page, "Bore")).toHaveValue(/^86(\.0+\d?)?$|^85\.9999/);
+      await field(page, "Bore").fill("860");
+      const trouble = page.locator("#field-block-bore-trouble");
+      await expect(trouble).toContainText("outside what this dimension can be");
+      await expect(field(page, "Bore")).toHaveAttribute("aria-invalid", "true");
+      await expect(page.getByRole("alert")).toContainText("cannot be read and is left out of every verdict");
+      await field(page, "Bore").fill("86");
+      await expect(trouble).toHaveCount(0);
+    });
+
+    test("fits the width, light and dark, without an accessibility violation", async ({ page }) => {
+      for (const colorScheme of ["light", "dark"] as const) {
+        await page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
+        await begin(page, small);
+        await unfold(page, "Crankshaft");
+        const [room, used] = await page.evaluate(() => [
+          document.documentElement.clientWidth,
+          document.documentElement.scrollWidth,
+        ]);
+        expect(used).toBeLessThanOrEqual(room!);
+        const { violations } = await new AxeBuilder({ page }).exclude("site-search").analyze();
+        expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 120)}`)).toEqual([]);
+      }
+    });
+  });
+
+test("a finding leads to the field that would settle it", async ({ page }) => {
+  await begin(page, small);
+  const wanted = page.locator(".needs button").first();
+  const name = (await wanted.innerText()).replace(/ \(.*$/, "");
+  await wanted.click();
+  const label = await page.evaluate(() => {
+    const box = document.activeElement as HTMLInputElement | null;
+    return box?.labels?.[0]?.textContent ?? "";
+  });
+  expect(label.length).toBeGreaterThan(2);
+  expect(name.toLowerCase()).toContain(label.toLowerCase());
+});
+
+test("keeps a state and tells what changed since", async ({ page }) => {
+  await begin(page, small);
+  await page.getByRole("tab", { name: "Compare" }).click();
+  await page.getByRole("button", { name: "Compare with the build as it is now" }).click();
+  await expect(page.getByText("Nothing changed.")).toBeVisible({ timeout: WORK });
+  await unfold(page, "Crankshaft");
+  await field(page, "Stroke").fill("92.5");
+  await expect(page.getByText("Values that changed (1)")).toBeVisible({ timeout: WORK });
+  await expect(page.getByText(/92 mm ± 0.02 → 92.5 mm ± 0.02/)).toBeVisible();
+});
+
+test("what a person saw is written into the file", async ({ page }) => {
+  await begin(page, demo("harrow-eight"));
+  await page.locator("details.section > summary", { hasText: "To be confirmed" }).click();
+  const finding = page.locator("details.section[open] details.finding").filter({ hasText: "confirm" }).last();
+  await finding.locator("summary").first().click();
+  await finding.getByLabel("Was it so?").selectOption("yes");
+  await finding.getByLabel("Who looked").fill("A. B.");
+  await finding.getByLabel("With what, and what was read").fill("seen with a lamp");
+  await finding.getByRole("button", { name: "Write it down" }).click();
+  await page.getByRole("tab", { name: "File" }).click();
+  await expect(page.getByLabel("The build file, as it will be saved")).toHaveValue(
+    /confirmations:[\s\S]*by: A\. B\./,
+  );
+});
+
+test("saves the file, shares it in a link, and keeps it for the next visit", async ({ page, context }) => {
+  const requests: string[] = [];
+  page.on("request", (request) => requests.push(request.url()));
+  await begin(page, small);
+  const download = page.waitForEvent("download");
+  await page.getByRole("button", { name: "Save the file" }).click();
+  const file = await download;
+  expect(file.suggestedFilename()).toBe("bench-four.yaml");
+  expect(readFileSync((await file.path())!, "utf8")).toBe(small);
+
+  await context.grantPermissions(["clipboard-read", "clipboard-write"]);
+  await page.getByRole("button", { name: "Copy a link" }).click();
+  await expect(page.getByText(/The link is copied/)).toBeVisible();
+  const link = await page.evaluate(() => navigator.clipboard.readText());
+  const other = await (await page.context().browser()!.newContext()).newPage();
+  await other.goto(link);
+  await ready(other);
+  await expect(other.getByRole("heading", { name: "Bench four" })).toBeVisible();
+  expect(new URL(other.url()).hash).toBe("");
+  await other.goto(`${new URL(link).origin}/workbench/#build=AAAA`);
+  await other.reload();
+  await expect(other.getByRole("alert")).toContainText("does not hold a build");
+  await other.context().close();
+
+  await page.reload();
+  await ready(page);
+  await expect(page.getByRole("heading", { name: "Bench four" })).toBeVisible();
+  const hosts = new Set(requests.map((url) => new URL(url).host));
+  expect([...hosts]).toEqual([new URL(page.url()).host]);
+});
+
+test("goes on without a network after the first visit", async ({ page, context }) => {
+  await begin(page, small);
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await page.reload();
+  await ready(page);
+  await context.setOffline(true);
+  await page.reload();
+  await ready(page);
+  await unfold(page, "Crankshaft");
+  await field(page, "Stroke").fill("91");
+  await expect(page.locator(".workbench:not(.busy)")).toBeVisible({ timeout: WORK });
+  await context.setOffline(false);
+});
+
+test("is worked by the keyboard alone", async ({ page }) => {
+  await begin(page, small);
+  await page.getByRole("tab", { name: "Findings" }).focus();
+  await page.keyboard.press("ArrowRight");
+  await expect(page.getByRole("tab", { selected: true })).toBeFocused();
+  await expect(page.getByRole("tab", { name: "Findings" })).toHaveAttribute("aria-selected", "false");
+  await page.keyboard.press("Home");
+  await expect(page.getByRole("tab", { name: "Findings" })).toHaveAttribute("aria-selected", "true");
+  await page.getByLabel("Find a field").focus();
+  await page.keyboard.type("stroke crankshaft");
+  for (let presses = 0; presses < 12; presses += 1) {
+    await page.keyboard.press("Tab");
+    const label = await page.evaluate(
+      () => (document.activeElement as HTMLInputElement).labels?.[0]?.textContent,
+    );
+    if (label === "Stroke") break;
+  }
+  await page.keyboard.press("Control+a");
+  await page.keyboard.type("93");
+  await expect(page.locator(".workbench:not(.busy)")).toBeVisible({ timeout: WORK });
+  await page.getByRole("tab", { name: "File" }).click();
+  await expect(page.getByLabel("The build file, as it will be saved")).toHaveValue(/stroke: 93 mm/);
+});
+
+test("a file that is none is told line by line and can be mended in place", async ({ page }) => {
+  await begin(page, small);
+  await page.getByRole("tab", { name: "File" }).click();
+  const text = page.getByLabel("The build file, as it will be saved");
+  await text.fill("trialfit: [");
+  await page.getByRole("button", { name: "Use this text" }).click();
+  await expect(page.getByText("The file cannot be read: see the File panel.")).toBeVisible();
+  await expect(page.locator(".troubles li").first()).toContainText("line 1");
+  await text.fill(small.replace("Bench four", "Mended"));
+  await page.getByRole("button", { name: "Use this text" }).click();
+  await expect(page.getByRole("heading", { name: "Mended" })).toBeVisible();
+});
+
+test("prints every finding unfolded", async ({ page }) => {
+  await begin(page, small);
+  await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
+  await page.emulateMedia({ media: "print" });
+  await expect(page.locator(".findings details:not([open])")).toHaveCount(0);
+  await expect(page.getByRole("button", { name: "Undo" })).toBeHidden();
+  const pdf = await page.pdf({ format: "A4" });
+  expect(pdf.length).toBeGreaterThan(20_000);
+});
