@@ -24,7 +24,7 @@ export default defineConfig({
   ],
   use: { baseURL: `http://localhost:${port}`, launchOptions },
   projects: [
-    { name: "desktop", use: { viewport: { width: 1280, height: 900 } } },
+    { name: "desktop", use: { viewport: { width: 1440, height: 900 } } },
     { name: "phone", use: { viewport: { width: 390, height: 844 }, hasTouch: true } },
   ],
   webServer: {

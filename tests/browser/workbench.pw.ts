@@ -44,74 +44,66 @@ piston: { compressionHeight: 34.9 mm ± 0.03 }
 headGasket: { compressedThickness: 1.0 mm ± 0.05 }
 `;
 
-for (const [width, height] of [
-  [1440, 1000],
-  [390, 844],
-] as const)
-  test.describe(`at ${width} px`, () => {
-    test.use({ viewport: { width, height } });
+test("judges a demo build as the evaluator does", async ({ page }) => {
+  await begin(page, demo("larkspur-hill"));
+  const { summary } = await evaluate(readBuildText(demo("larkspur-hill")));
+  await expect(page.getByRole("heading", { name: /Larkspur Hill/ })).toBeVisible();
+  const counts = await page.locator(".workbench .counts").innerText();
+  for (const [count, word] of [
+    [summary.fails, "fails"],
+    [summary.open, "open"],
+    [summary.unknown, "unknown"],
+    [summary.toConfirm, "to be confirmed"],
+    [summary.holds, "holds"],
+  ])
+    expect(counts.replace(/\s+/g, " ")).toContain(`${count} ${word}`);
+  await expect(page.getByText(/^NOT SOUND/)).toBeVisible();
+});
 
-    test("judges a demo build as the evaluator does", async ({ page }) => {
-      await begin(page, demo("larkspur-hill"));
-      const { summary } = await evaluate(readBuildText(demo("larkspur-hill")));
-      await expect(page.getByRole("heading", { name: /Larkspur Hill/ })).toBeVisible();
-      const counts = await page.locator(".workbench .counts").innerText();
-      for (const [count, word] of [
-        [summary.fails, "fails"],
-        [summary.open, "open"],
-        [summary.unknown, "unknown"],
-        [summary.toConfirm, "to be confirmed"],
-        [summary.holds, "holds"],
-      ])
-        expect(counts.replace(/\s+/g, " ")).toContain(`${count} ${word}`);
-      await expect(page.getByText(/^NOT SOUND/)).toBeVisible();
-    });
+test("a size that is typed moves the verdicts, and comes back with undo", async ({ page }) => {
+  await begin(page, small);
+  await unfold(page, "Crankshaft");
+  const before = await page.locator(".headline").innerText();
+  await field(page, "Stroke").fill("99");
+  await expect(page.locator(".workbench:not(.busy)")).toBeVisible({ timeout: WORK });
+  await expect(page.locator(".headline")).not.toHaveText(before);
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect(field(page, "Stroke")).toHaveValue("92");
+  await expect(page.locator(".headline")).toHaveText(before, { timeout: WORK });
+  await page.getByRole("button", { name: "Redo" }).click();
+  await expect(field(page, "Stroke")).toHaveValue("99");
+});
 
-    test("a size that is typed moves the verdicts, and comes back with undo", async ({ page }) => {
-      await begin(page, small);
-      await unfold(page, "Crankshaft");
-      const before = await page.locator(".headline").innerText();
-      await field(page, "Stroke").fill("99");
-      await expect(page.locator(".workbench:not(.busy)")).toBeVisible({ timeout: WORK });
-      await expect(page.locator(".headline")).not.toHaveText(before);
-      await page.getByRole("button", { name: "Undo" }).click();
-      await expect(field(page, "Stroke")).toHaveValue("92");
-      await expect(page.locator(".headline")).toHaveText(before, { timeout: WORK });
-      await page.getByRole("button", { name: "Redo" }).click();
-      await expect(field(page, "Stroke")).toHaveValue("99");
-    });
+test("another unit is the same size; a slip is told at its field", async ({ page }) => {
+  await begin(page, small);
+  await unfold(page, "Block");
+  await field(page, "Bore: unit").selectOption("in");
+  await expect(field(page, "Bore")).toHaveValue("3.38582677");
+  await field(page, "Bore: unit").selectOption("mm");
+  await expect(field(page, "Bore")).toHaveValue(/^86(\.0+\d?)?$|^85\.9999/);
+  await field(page, "Bore").fill("860");
+  const trouble = page.locator("#field-block-bore-trouble");
+  await expect(trouble).toContainText("outside what this dimension can be");
+  await expect(field(page, "Bore")).toHaveAttribute("aria-invalid", "true");
+  await expect(page.getByRole("alert")).toContainText("cannot be read and is left out of every verdict");
+  await field(page, "Bore").fill("86");
+  await expect(trouble).toHaveCount(0);
+});
 
-    test("another unit is the same size; a slip is told at its field", async ({ page }) => {
-      await begin(page, small);
-      await unfold(page, "Block");
-      await field(page, "Bore: unit").selectOption("in");
-      await expect(field(page, "Bore")).toHaveValue("3.38582677");
-      await field(page, "Bore: unit").selectOption("mm");
-      await expect(field(page, "Bore")).toHaveValue(/^86(\.0+\d?)?$|^85\.9999/);
-      await field(page, "Bore").fill("860");
-      const trouble = page.locator("#field-block-bore-trouble");
-      await expect(trouble).toContainText("outside what this dimension can be");
-      await expect(field(page, "Bore")).toHaveAttribute("aria-invalid", "true");
-      await expect(page.getByRole("alert")).toContainText("cannot be read and is left out of every verdict");
-      await field(page, "Bore").fill("86");
-      await expect(trouble).toHaveCount(0);
-    });
-
-    test("fits the width, light and dark, without an accessibility violation", async ({ page }) => {
-      for (const colorScheme of ["light", "dark"] as const) {
-        await page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
-        await begin(page, small);
-        await unfold(page, "Crankshaft");
-        const [room, used] = await page.evaluate(() => [
-          document.documentElement.clientWidth,
-          document.documentElement.scrollWidth,
-        ]);
-        expect(used).toBeLessThanOrEqual(room!);
-        const { violations } = await new AxeBuilder({ page }).exclude("site-search").analyze();
-        expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 120)}`)).toEqual([]);
-      }
-    });
-  });
+test("fits the width, light and dark, without an accessibility violation", async ({ page }) => {
+  for (const colorScheme of ["light", "dark"] as const) {
+    await page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
+    await begin(page, small);
+    await unfold(page, "Crankshaft");
+    const [room, used] = await page.evaluate(() => [
+      document.documentElement.clientWidth,
+      document.documentElement.scrollWidth,
+    ]);
+    expect(used).toBeLessThanOrEqual(room!);
+    const { violations } = await new AxeBuilder({ page }).exclude("site-search").analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 120)}`)).toEqual([]);
+  }
+});
 
 test("a finding leads to the field that would settle it", async ({ page }) => {
   await begin(page, small);
