@@ -48,7 +48,7 @@ test("judges a demo build as the evaluator does", async ({ page }) => {
   await begin(page, demo("larkspur-hill"));
   const { summary } = await evaluate(readBuildText(demo("larkspur-hill")));
   await expect(page.getByRole("heading", { name: /Larkspur Hill/ })).toBeVisible();
-  const counts = await page.locator(".workbench .counts").innerText();
+  const counts = (await page.locator(".workbench .counts").textContent()) ?? "";
   for (const [count, word] of [
     [summary.fails, "fails"],
     [summary.open, "open"],
@@ -63,7 +63,7 @@ test("judges a demo build as the evaluator does", async ({ page }) => {
 test("a size that is typed moves the verdicts, and comes back with undo", async ({ page }) => {
   await begin(page, small);
   await unfold(page, "Crankshaft");
-  const before = await page.locator(".headline").innerText();
+  const before = (await page.locator(".headline").textContent()) ?? "";
   await field(page, "Stroke").fill("99");
   await expect(page.locator(".workbench:not(.busy)")).toBeVisible({ timeout: WORK });
   await expect(page.locator(".headline")).not.toHaveText(before);
@@ -108,7 +108,7 @@ test("fits the width, light and dark, without an accessibility violation", async
 test("a finding leads to the field that would settle it", async ({ page }) => {
   await begin(page, small);
   const wanted = page.locator(".needs button").first();
-  const name = (await wanted.innerText()).replace(/ \(.*$/, "");
+  const name = ((await wanted.textContent()) ?? "").replace(/ \(.*$/, "");
   await wanted.click();
   const label = await page.evaluate(() => {
     const box = document.activeElement as HTMLInputElement | null;
