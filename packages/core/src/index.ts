@@ -109,6 +109,7 @@ export { applySet } from "./sets/applySet.ts";
 export { explainSet } from "./sets/explainSet.ts";
 export { SetError } from "./sets/findChain.ts";
 export { readSetText } from "./sets/readSetText.ts";
+export { type Contact, contactAt, traceAt } from "./trace/atAngle.ts";
 export { Nominals } from "./trace/Nominals.ts";
 export type {
   ContactPlace,

@@ -1,4 +1,6 @@
 import { Chain, type Moved, movedBy } from "../derive/Chain.ts";
+import type { Derivation } from "../derive/Derivation.ts";
+import { deriveAll } from "../derive/deriveAll.ts";
 import { quantities } from "../derive/generated/quantities.ts";
 import { type Asking, pathsOf } from "../derive/groupsOf.ts";
 import { isAssumed } from "../derive/isAssumed.ts";
@@ -6,7 +8,7 @@ import { isContradiction } from "../derive/isContradiction.ts";
 import { routeAt, routeOf } from "../derive/routeOf.ts";
 import { withDefaults } from "../derive/withDefaults.ts";
 import type { Build } from "../read/Build.ts";
-import type { TableRow } from "../read/FieldValue.ts";
+import type { FieldValue, TableRow } from "../read/FieldValue.ts";
 import type { Taken } from "./TraceKind.ts";
 
 /** What someone asks of a build, with its way taken. */
@@ -20,14 +22,17 @@ export interface Asked {
 
 /**
  * One build at its nominal values, defaults filled in: fields and quantities as plain numbers, for traces and
- * pictures. No bands are searched, so it follows a builder's typing.
+ * pictures. Bands are searched only when
+ * asked for, so it follows a builder's typing.
  */
 export class Nominals {
+  private readonly values: ReadonlyMap<string, FieldValue>;
   private readonly chain: Chain;
   private readonly still: Moved = movedBy([]);
 
   constructor(build: Build) {
-    this.chain = new Chain(withDefaults(build), quantities);
+    this.values = withDefaults(build);
+    this.chain = new Chain(this.values, quantities);
   }
 
   /** A field or quantity [SI]; undefined when it is missing, cannot be, or is no number. */
@@ -42,10 +47,20 @@ export class Nominals {
     }
   }
 
-  /** Lowest and highest value of a field [SI]; undefined when the build does not give it. */
-  limits(path: string): { readonly low: number; readonly high: number } | undefined {
+  /**
+   * A field or quantity with its tolerance [SI]; undefined when it is missing or cannot be. For a quantity the worst
+   * case is searched: at once for a sum, up to a second for what is searched over a cycle.
+   */
+  band(path: string): { readonly low: number; readonly nominal: number; readonly high: number } | undefined {
     const value = this.chain.value(path);
-    return value?.kind === "dimension" ? { low: value.low, high: value.high } : undefined;
+    if (value?.kind === "dimension") return value;
+    const derived = quantities.has(path) ? this.derive(path) : undefined;
+    return derived?.state === "value" ? derived : undefined;
+  }
+
+  /** A quantity with its band and what spreads it. @throws Error when there is none of that id */
+  derive(id: string): Derivation {
+    return deriveAll(this.values, quantities, [id]).get(id)!;
   }
 
   /** The word of a choice. */

@@ -1,6 +1,7 @@
 import { isContradiction } from "../derive/isContradiction.ts";
 import type { Build } from "../read/Build.ts";
 import { fields } from "../read/fieldCatalog.ts";
+import { ownAngle } from "./atAngle.ts";
 import { extremesOf } from "./extremesOf.ts";
 import { Nominals } from "./Nominals.ts";
 import type { ContactPlace, Trace, TracePoint } from "./Trace.ts";
@@ -33,9 +34,8 @@ function traceOf(nominals: Nominals, kind: TraceKind): Trace {
   if (missing.length > 0) return { ...named, state: "missing", missing };
   try {
     const taken = take();
-    const shift = kind.from === "overlap" ? TURN : 0;
     const over = kind.over(taken);
-    const value = (angle: number) => over(angle - shift);
+    const value = (angle: number) => over(ownAngle(kind, angle));
     const samples = kind.turns * PER_TURN;
     const angles = Array.from({ length: 2 * PER_TURN + 1 }, (_, index) => (index / PER_TURN) * TURN);
     const repeats = <T>(of: (angle: number) => T): readonly T[] => {
@@ -48,7 +48,7 @@ function traceOf(nominals: Nominals, kind: TraceKind): Trace {
     const marked = { ...pointOf(extreme.take, ends), extreme };
     const contact = kind.contact?.(taken);
     const place = (angle: number): ContactPlace => {
-      const { point, metal } = contact!(angle - shift);
+      const { point, metal } = contact!(ownAngle(kind, angle));
       return { rod: point, metal };
     };
     return {
