@@ -111,6 +111,19 @@ export { applySet } from "./sets/applySet.ts";
 export { explainSet } from "./sets/explainSet.ts";
 export { SetError } from "./sets/findChain.ts";
 export { readSetText } from "./sets/readSetText.ts";
+export { type Contact, contactAt, traceAt } from "./trace/atAngle.ts";
+export { Nominals } from "./trace/Nominals.ts";
+export type {
+  ContactPlace,
+  Trace,
+  TraceImpossible,
+  TraceMissing,
+  TracePoint,
+  TraceValue,
+} from "./trace/Trace.ts";
+export type { NamedExtreme, Take, Taken, TraceKind } from "./trace/TraceKind.ts";
+export { traceKinds } from "./trace/traceKinds.ts";
+export { traceOverTurn } from "./trace/traceOverTurn.ts";
 export { type Trial, tryRule } from "./tryRule.ts";
 export { fromSi, toSi } from "./units/convert.ts";
 export { instruments } from "./tables/instruments.ts";

@@ -145,6 +145,7 @@ export * from "./outline/buildOutline.ts";
 export * from "./outline/OutlineCurve.ts";
 export * from "./outline/outlineFarthestPoint.ts";
 export * from "./outline/RodOutline.ts";
+export * from "./outline/rodContactOver.ts";
 export * from "./outline/rodFrame.ts";
 export * from "./outline/sweepOutline.ts";
 export * from "./pin/bearingPressure.ts";

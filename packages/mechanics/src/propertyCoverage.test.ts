@@ -35,7 +35,7 @@ const notSolved = {
   ...because(
     "a shape with many numbers: held to what it encloses, joins and scales to",
     `buildOutline outlineCurve outlineCurves curveU curveV outlineFarthestPoint liftTableCurve standInLiftCurve
-    meshAround cylinderObstacle`,
+    meshAround cylinderObstacle railObstacle camshaftObstacle roundObstacle`,
   ),
   ...because(
     "seeks over any function or list that it is given: held to tops known beforehand",
@@ -44,11 +44,11 @@ const notSolved = {
   ...because(
     "the unchecked or prepared half of a function whose inputs are found back: held to be equal to it",
     `burntShareOver pistonTravelOver pistonAccelerationOver pistonToValveAxialOver cylinderVolume heatForPeak runPrepared traceOf motoredGasSpeed boreFactor
-    stateFactor mobilityAt filmColumn`,
+    stateFactor mobilityAt filmColumn bigEndJointLoadOver`,
   ),
   ...because(
     "sweeps any rod past any thing, for the clearances whose inputs are found back: held to samples",
-    "sweepOutline nearestOf rodToCylinderProfile",
+    "sweepOutline nearestOf rodContactOver rodToCylinderProfile",
   ),
   ...because(
     "follows a path in steps whose error hides a small change: held to its laws of scale",

@@ -1,6 +1,7 @@
 import type { FieldValue, TableRow } from "../read/FieldValue.ts";
 import type { Quantity } from "./Quantity.ts";
 import { type Catalog, type Overrides, RootFinder } from "./rootsOf.ts";
+import type { TakenRoute } from "./routeOf.ts";
 
 type Values = ReadonlyMap<string, FieldValue>;
 
@@ -12,11 +13,10 @@ export interface Moved {
   readonly once: boolean;
 }
 
+/** What a computation is given that has no tolerance. */
 interface Fixed {
-  readonly words: Record<string, string>;
-  readonly tables: Record<string, readonly TableRow[]>;
-  /** Number of the way that is taken. */
-  readonly index: number;
+  readonly words: Readonly<Record<string, string>>;
+  readonly tables: Readonly<Record<string, readonly TableRow[]>>;
 }
 
 /** Fields to compute with in place of their nominal values [SI]. */
@@ -82,26 +82,35 @@ export class Chain {
 
   /** The direct inputs of a quantity by their name in its formula. */
   inputsOf(quantity: Quantity, moved: Moved): Record<string, number> {
-    const { inputs } = this.finder.routeOf(quantity.id);
+    return this.numbersOf(this.finder.routeOf(quantity.id), moved);
+  }
+
+  /** The numbers on a way, by their names. @throws RangeError when the inputs cannot be */
+  numbersOf({ inputs }: Pick<TakenRoute, "inputs">, moved: Moved): Record<string, number> {
     const values: Record<string, number> = {};
     for (const name in inputs) values[name] = this.at(inputs[name]!, moved);
     return values;
   }
 
-  /** What a quantity is given that has no tolerance. */
+  /** The words and tables on a way, by their names. */
+  fixedOn({ choices, tables }: Pick<TakenRoute, "choices" | "tables">): Fixed {
+    const words: Record<string, string> = {};
+    const rows: Record<string, readonly TableRow[]> = {};
+    for (const [name, path] of Object.entries(choices)) {
+      const value = this.value(path);
+      if (value?.kind === "choice") words[name] = value.value;
+    }
+    for (const [name, path] of Object.entries(tables)) {
+      const value = this.value(path);
+      if (value?.kind === "table") rows[name] = value.rows;
+    }
+    return { words, tables: rows };
+  }
+
   private fixedOf({ id }: Quantity): Fixed {
     let fixed = this.fixed.get(id);
     if (fixed === undefined) {
-      const { choices, tables, index } = this.finder.routeOf(id);
-      fixed = { words: {}, tables: {}, index };
-      for (const [name, path] of Object.entries(choices)) {
-        const value = this.value(path);
-        if (value?.kind === "choice") fixed.words[name] = value.value;
-      }
-      for (const [name, path] of Object.entries(tables)) {
-        const value = this.value(path);
-        if (value?.kind === "table") fixed.tables[name] = value.rows;
-      }
+      fixed = this.fixedOn(this.finder.routeOf(id));
       this.fixed.set(id, fixed);
     }
     return fixed;
@@ -125,7 +134,8 @@ export class Chain {
   }
 
   private compute(quantity: Quantity, moved: Moved): number {
-    const { words, tables, index } = this.fixedOf(quantity);
+    const { words, tables } = this.fixedOf(quantity);
+    const { index } = this.finder.routeOf(quantity.id);
     const result = quantity.compute(this.inputsOf(quantity, moved), words, tables, index);
     if (!Number.isFinite(result))
       throw new RangeError(`${quantity.name.toLowerCase()} has no finite value for these inputs`);

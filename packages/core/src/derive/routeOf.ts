@@ -1,5 +1,4 @@
-import { groupsOf } from "./groupsOf.ts";
-import type { Quantity } from "./Quantity.ts";
+import { type Asking, groupsOf } from "./groupsOf.ts";
 
 /** The way by which a quantity is computed, and what it takes on it: name → path. */
 export interface TakenRoute {
@@ -17,15 +16,15 @@ function without(group: Readonly<Record<string, string>>, left: ReadonlySet<stri
 }
 
 /** What one of its ways takes. */
-export function routeAt(quantity: Quantity, index: number): TakenRoute {
-  const needs = new Set(quantity.routes[index]?.needs);
-  const left = new Set(quantity.routes.flatMap((route) => route.needs).filter((name) => !needs.has(name)));
+export function routeAt(asking: Asking, index: number): TakenRoute {
+  const needs = new Set(asking.routes[index]?.needs);
+  const left = new Set(asking.routes.flatMap((route) => route.needs).filter((name) => !needs.has(name)));
   return {
     index,
-    inputs: without(quantity.inputs, left),
-    choices: without(quantity.choices, left),
-    tables: without(quantity.tables, left),
-    assumes: quantity.routes[index]?.assumes,
+    inputs: without(asking.inputs, left),
+    choices: without(asking.choices, left),
+    tables: without(asking.tables, left),
+    assumes: asking.routes[index]?.assumes,
   };
 }
 
@@ -33,10 +32,8 @@ export function routeAt(quantity: Quantity, index: number): TakenRoute {
  * The first way whose needs are all there; where none is whole, the one that lacks the least, the surest first.
  * @param lacking how many fields a path lacks
  */
-export function routeOf(quantity: Quantity, lacking: (path: string) => number): TakenRoute {
-  const paths = Object.assign({}, ...groupsOf(quantity)) as Readonly<Record<string, string>>;
-  const lacks = quantity.routes.map(({ needs }) =>
-    needs.reduce((sum, name) => sum + lacking(paths[name]!), 0),
-  );
-  return routeAt(quantity, Math.max(0, lacks.indexOf(Math.min(...lacks))));
+export function routeOf(asking: Asking, lacking: (path: string) => number): TakenRoute {
+  const paths = Object.assign({}, ...groupsOf(asking)) as Readonly<Record<string, string>>;
+  const lacks = asking.routes.map(({ needs }) => needs.reduce((sum, name) => sum + lacking(paths[name]!), 0));
+  return routeAt(asking, Math.max(0, lacks.indexOf(Math.min(...lacks))));
 }

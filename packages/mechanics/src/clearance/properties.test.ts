@@ -2,14 +2,18 @@ import { test as property } from "@fast-check/vitest";
 import { expect } from "vitest";
 import { between, cranks, mm, near, nearly } from "../check/support.test-support.ts";
 import { bottomDeadCentre } from "../kinematics/deadCentres.ts";
+import { rodContactOver } from "../outline/rodContactOver.ts";
 import { counterweightToCase } from "./counterweightToCase.ts";
 import { notchRadialDepth, notchWall, notchWidthNeeded, oilRingAboveNotch } from "./notch.ts";
 import { eightCrank, eightPoints, outlineOf } from "./rodSweep.test-support.ts";
+import { camshaftObstacle } from "./rodToCamshaft.ts";
 import { rodToCylinderBottom } from "./rodToCylinderBottom.ts";
 import { boreHalfChord } from "./rodToCylinderChordClearance.ts";
 import { notchDepthNeeded, notchHeightNeeded } from "./rodToCylinderNotchNeeded.ts";
 import { cylinderObstacle } from "./rodToCylinderObstacle.ts";
 import { rodToCylinderProfile } from "./rodToCylinderProfile.ts";
+import { rodToPoint, roundObstacle } from "./rodToPoint.ts";
+import { railObstacle } from "./rodToRail.ts";
 import { skirtBelowBore } from "./skirtBelowBore.ts";
 import { smallEndSideRoom, smallEndToCrown } from "./smallEnd.ts";
 
@@ -67,6 +71,44 @@ property.prop([places, between(20 * mm, 120 * mm), places, between(20 * mm, 120 
     near(nearest(-x), nearest(x), 1e-15);
     // In the middle of the bore its metal is never nearer than its lower edge is high.
     expect(nearest(0)).toBeGreaterThanOrEqual(rod.cylinderBottomHeight - y);
+  },
+);
+
+const turns = between(0, 2 * Math.PI);
+property.prop([places, between(20 * mm, 120 * mm), places, between(20 * mm, 120 * mm), between(0, 1.6)])(
+  "so do those to pan rails, camshaft and squirter, seen from any bank",
+  (x, y, toX, toY, bankAngle) => {
+    const rails = { railHalfWidth: 97 * mm, railHeight: -58 * mm, bankAngle };
+    const camshaft = { across: 3 * mm, height: 125 * mm, bankAngle, lobeRadius: 25 * mm };
+    const parts = [
+      ...railObstacle(rails),
+      ...camshaftObstacle(camshaft),
+      ...roundObstacle({ x: 50 * mm, y: 67 * mm, radius: 1 * mm }),
+    ];
+    for (const distance of parts)
+      expect(Math.abs(distance(x, y) - distance(toX, toY))).toBeLessThanOrEqual(
+        Math.hypot(toX - x, toY - y) + 1e-12,
+      );
+    // One bank's view of them, mirrored, is the other's.
+    const [one, other] = [bankAngle / 2, -bankAngle / 2].map((tilt) => {
+      const seen = [...railObstacle(rails, [tilt]), ...camshaftObstacle({ ...camshaft, across: 0 }, [tilt])];
+      return (px: number) => Math.min(...seen.map((of) => of(px, y)));
+    });
+    near(one!(x), other!(-x), 1e-12);
+  },
+);
+
+property.prop([turns, between(40 * mm, 60 * mm)])(
+  "the metal's end of the shortest way lies on the metal, as far from the rod as the clearance says",
+  (angle, x) => {
+    const { crank, outline } = rod;
+    const obstacle = roundObstacle({ x: x + 60 * mm, y: 67 * mm, radius: 2 * mm });
+    const { clearance, point, metal } = rodContactOver({ crank, outline, obstacle })(angle);
+    near(Math.hypot(metal.x - point.x, metal.y - point.y), Math.abs(clearance), 1e-9);
+    near(obstacle[0]!(metal.x, metal.y), 0, 1e-7);
+    expect(clearance).toBeGreaterThanOrEqual(
+      rodToPoint({ crank, outline, x: x + 60 * mm, y: 67 * mm, radius: 2 * mm }).clearance - 1e-9,
+    );
   },
 );
 

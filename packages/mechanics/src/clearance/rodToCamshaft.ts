@@ -2,12 +2,11 @@ import { finite, positive, requireAll } from "../check/requireAll.ts";
 import { bankTilts, inLeaningFrame } from "../kinematics/bankTilts.ts";
 import type { SliderCrank } from "../kinematics/SliderCrank.ts";
 import type { RodOutline } from "../outline/RodOutline.ts";
-import { type RodNearest, sweepOutline } from "../outline/sweepOutline.ts";
+import { type DistanceToFixedObstacle, type RodNearest, sweepOutline } from "../outline/sweepOutline.ts";
+import { roundObstacle } from "./rodToPoint.ts";
 
-/** A rod and a camshaft in the block. */
-export interface RodToCamshaft {
-  readonly crank: SliderCrank;
-  readonly outline: RodOutline;
+/** A camshaft in the block. */
+export interface CamshaftInBlock {
   /** camshaft axis from the crank axis across the block [m], + towards the side the crankpin moves to after its top */
   readonly across: number;
   /** camshaft axis above the crank axis, along the middle plane of the block [m] */
@@ -16,6 +15,32 @@ export interface RodToCamshaft {
   readonly bankAngle: number;
   /** circle that the highest lobe sweeps, base circle radius plus lobe lift [m], > 0 */
   readonly lobeRadius: number;
+}
+
+/** A rod and a camshaft in the block. */
+export interface RodToCamshaft extends CamshaftInBlock {
+  readonly crank: SliderCrank;
+  readonly outline: RodOutline;
+}
+
+/**
+ * The camshaft for the sweep of a rod, one part for each bank that it is seen from.
+ * @param camshaft its place and its circle
+ * @param tilts lean of the banks whose frames it is wanted in [rad]: of every bank when left out
+ * @returns signed distances in the frames of the cylinders
+ * @throws RangeError naming the dimension that is out of range
+ *
+ * Source: plane geometry.
+ */
+export function camshaftObstacle(
+  { across, height, bankAngle, lobeRadius }: CamshaftInBlock,
+  tilts: readonly number[] = bankTilts(bankAngle),
+): readonly DistanceToFixedObstacle[] {
+  requireAll(finite, { across, height });
+  requireAll(positive, { lobeRadius });
+  return tilts.flatMap((tilt) =>
+    roundObstacle({ ...inLeaningFrame({ x: across, y: height }, tilt), radius: lobeRadius }),
+  );
 }
 
 /**
@@ -29,14 +54,6 @@ export interface RodToCamshaft {
  *
  * Source: plane geometry.
  */
-export function rodToCamshaft(geometry: RodToCamshaft): RodNearest {
-  const { crank, outline, across, height, bankAngle, lobeRadius } = geometry;
-  requireAll(finite, { across, height });
-  requireAll(positive, { lobeRadius });
-  const obstacle = bankTilts(bankAngle).map((tilt) => {
-    const axis = inLeaningFrame({ x: across, y: height }, tilt);
-    return (x: number, y: number): number =>
-      Math.sqrt((x - axis.x) * (x - axis.x) + (y - axis.y) * (y - axis.y)) - lobeRadius;
-  });
-  return sweepOutline({ crank, outline, obstacle });
+export function rodToCamshaft({ crank, outline, ...camshaft }: RodToCamshaft): RodNearest {
+  return sweepOutline({ crank, outline, obstacle: camshaftObstacle(camshaft) });
 }

@@ -1,7 +1,6 @@
 import { requireThat } from "../check/requireAll.ts";
-import { nearestAtAngle } from "../outline/nearestAtAngle.ts";
-import { outlineCurves } from "../outline/OutlineCurve.ts";
-import { type RodNearest, requireSweep } from "../outline/sweepOutline.ts";
+import { rodContactOver } from "../outline/rodContactOver.ts";
+import type { RodNearest } from "../outline/sweepOutline.ts";
 import { cylinderObstacle, type RodToCylinder } from "./rodToCylinderObstacle.ts";
 
 /**
@@ -16,8 +15,6 @@ import { cylinderObstacle, type RodToCylinder } from "./rodToCylinderObstacle.ts
 export function rodToCylinderProfile(geometry: RodToCylinder, count: number): readonly RodNearest[] {
   requireThat(Number.isInteger(count) && count >= 1, "count", count, "a whole number of at least 1");
   const { crank, outline } = geometry;
-  const sweep = { crank, outline, obstacle: cylinderObstacle(geometry) };
-  requireSweep(sweep);
-  const curves = outlineCurves(outline);
-  return Array.from({ length: count }, (_, i) => nearestAtAngle(sweep, curves, (2 * Math.PI * i) / count));
+  const nearestAt = rodContactOver({ crank, outline, obstacle: cylinderObstacle(geometry) });
+  return Array.from({ length: count }, (_, i) => nearestAt((2 * Math.PI * i) / count));
 }

@@ -1,17 +1,35 @@
 import { finite, notNegative, requireAll } from "../check/requireAll.ts";
 import type { SliderCrank } from "../kinematics/SliderCrank.ts";
 import type { RodOutline } from "../outline/RodOutline.ts";
-import { type RodNearest, sweepOutline } from "../outline/sweepOutline.ts";
+import { type DistanceToFixedObstacle, type RodNearest, sweepOutline } from "../outline/sweepOutline.ts";
 
-/** A rod and a round obstacle in the plane it swings in. */
-export interface RodToPoint {
-  readonly crank: SliderCrank;
-  readonly outline: RodOutline;
+/** A round obstacle in the plane that the rod swings in. */
+export interface RoundObstacle {
   /** centre of the obstacle in the frame of the cylinder [m] */
   readonly x: number;
   readonly y: number;
   /** radius of the obstacle [m], 0 for a point */
   readonly radius: number;
+}
+
+/** A rod and a round obstacle in the plane it swings in. */
+export interface RodToPoint extends RoundObstacle {
+  readonly crank: SliderCrank;
+  readonly outline: RodOutline;
+}
+
+/**
+ * A round obstacle for the sweep of a rod.
+ * @param obstacle centre and radius
+ * @returns its one part, as a signed distance in the frame of the cylinder
+ * @throws RangeError naming the dimension that is out of range
+ *
+ * Source: plane geometry.
+ */
+export function roundObstacle({ x, y, radius }: RoundObstacle): readonly DistanceToFixedObstacle[] {
+  requireAll(finite, { x, y });
+  requireAll(notNegative, { radius });
+  return [(px, py) => Math.sqrt((px - x) * (px - x) + (py - y) * (py - y)) - radius];
 }
 
 /**
@@ -25,10 +43,6 @@ export interface RodToPoint {
  *
  * Source: plane geometry.
  */
-export function rodToPoint({ crank, outline, x, y, radius }: RodToPoint): RodNearest {
-  requireAll(finite, { x, y });
-  requireAll(notNegative, { radius });
-  const distance = (px: number, py: number): number =>
-    Math.sqrt((px - x) * (px - x) + (py - y) * (py - y)) - radius;
-  return sweepOutline({ crank, outline, obstacle: [distance] });
+export function rodToPoint({ crank, outline, ...round }: RodToPoint): RodNearest {
+  return sweepOutline({ crank, outline, obstacle: roundObstacle(round) });
 }

@@ -3,18 +3,43 @@ import { bankTilts, seenFromLeaningFrame } from "../kinematics/bankTilts.ts";
 import type { SliderCrank } from "../kinematics/SliderCrank.ts";
 import { cornerDistance } from "../outline/cornerDistance.ts";
 import type { RodOutline } from "../outline/RodOutline.ts";
-import { type RodNearest, sweepOutline } from "../outline/sweepOutline.ts";
+import { type DistanceToFixedObstacle, type RodNearest, sweepOutline } from "../outline/sweepOutline.ts";
 
-/** A rod and the oil pan rails on both sides of it. */
-export interface RodToRail {
-  readonly crank: SliderCrank;
-  readonly outline: RodOutline;
+/** The oil pan rails on both sides of the crankshaft. */
+export interface PanRails {
   /** distance of the inner edge of the rails from the crank axis, across [m] */
   readonly railHalfWidth: number;
   /** height of the lower edge of the rails above the crank axis [m], negative below it */
   readonly railHeight: number;
   /** angle between the banks [rad], 0 to pi; 0 or left out for one row square to the rails */
   readonly bankAngle?: number | undefined;
+}
+
+/** A rod and the oil pan rails on both sides of it. */
+export interface RodToRail extends PanRails {
+  readonly crank: SliderCrank;
+  readonly outline: RodOutline;
+}
+
+/**
+ * The oil pan rails for the sweep of a rod, one part for each side and each bank that they are seen from.
+ * @param rails inner and lower edge of the rails
+ * @param tilts lean of the banks whose frames the rails are wanted in [rad]: of every bank when left out
+ * @returns signed distances in the frames of the cylinders
+ * @throws RangeError naming the dimension that is out of range
+ *
+ * Source: plane geometry.
+ */
+export function railObstacle(
+  { railHalfWidth, railHeight, bankAngle = 0 }: PanRails,
+  tilts: readonly number[] = bankTilts(bankAngle),
+): readonly DistanceToFixedObstacle[] {
+  requireAll(positive, { railHalfWidth });
+  requireAll(finite, { railHeight });
+  const top = bankAngle === 0 ? Number.POSITIVE_INFINITY : Math.max(0, railHeight);
+  const metal = (side: number) => (x: number, y: number) =>
+    Math.max(cornerDistance(railHalfWidth - side * x, railHeight - y), y - top);
+  return tilts.flatMap((tilt) => [1, -1].map((side) => seenFromLeaningFrame(metal(side), tilt)));
 }
 
 /**
@@ -29,15 +54,6 @@ export interface RodToRail {
  *
  * Source: plane geometry.
  */
-export function rodToRail(geometry: RodToRail): RodNearest {
-  const { crank, outline, railHalfWidth, railHeight, bankAngle = 0 } = geometry;
-  requireAll(positive, { railHalfWidth });
-  requireAll(finite, { railHeight });
-  const top = bankAngle === 0 ? Number.POSITIVE_INFINITY : Math.max(0, railHeight);
-  const metal = (side: number) => (x: number, y: number) =>
-    Math.max(cornerDistance(railHalfWidth - side * x, railHeight - y), y - top);
-  const obstacle = bankTilts(bankAngle).flatMap((tilt) =>
-    [1, -1].map((side) => seenFromLeaningFrame(metal(side), tilt)),
-  );
-  return sweepOutline({ crank, outline, obstacle });
+export function rodToRail({ crank, outline, ...rails }: RodToRail): RodNearest {
+  return sweepOutline({ crank, outline, obstacle: railObstacle(rails) });
 }

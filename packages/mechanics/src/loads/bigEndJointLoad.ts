@@ -1,6 +1,14 @@
 import { notNegative, positive, requireAll, requireCounts, requireThat } from "../check/requireAll.ts";
+import { pistonAccelerationOver } from "../kinematics/pistonAcceleration.ts";
+import { rodAngle } from "../kinematics/rodAngle.ts";
 import type { SliderCrank } from "../kinematics/SliderCrank.ts";
 import { inertiaForceAtTopDeadCentre } from "./inertiaForceAtTopDeadCentre.ts";
+
+function requireJoint({ rotatingMass, capMass }: { rotatingMass: number; capMass: number }): void {
+  requireAll(positive, { rotatingMass });
+  requireAll(notNegative, { capMass });
+  requireThat(capMass <= rotatingMass, "capMass", capMass, `at most the rotating mass ${rotatingMass}`);
+}
 
 /**
  * Force that opens the big-end joint at the top dead centre of the gas exchange: the reciprocating mass and
@@ -23,11 +31,30 @@ export function bigEndJointLoad(input: {
   angularSpeed: number;
 }): number {
   const { crank, rotatingMass, capMass, angularSpeed } = input;
-  requireAll(positive, { rotatingMass });
-  requireAll(notNegative, { capMass });
-  requireThat(capMass <= rotatingMass, "capMass", capMass, `at most the rotating mass ${rotatingMass}`);
+  requireJoint(input);
   const rotating = (rotatingMass - capMass) * crank.throwRadius * angularSpeed ** 2;
   return inertiaForceAtTopDeadCentre(input) + rotating;
+}
+
+/**
+ * The same force over the crank angle, along the rod and without gas: how the joint of the big end is worked
+ * at overspeed. At top dead centre it is that of `bigEndJointLoad`, but for the cosine of the rod's angle there,
+ * which an offset of the pin line leaves a little below 1.
+ * @param input as for `bigEndJointLoad`
+ * @returns crank angle [rad] → force on the whole joint [N], + opens it
+ * @throws RangeError when a value is out of range
+ *
+ * Source: Kolchin & Demidov, Design of Automotive Engines (from memory); plane geometry.
+ */
+export function bigEndJointLoadOver(input: Parameters<typeof bigEndJointLoad>[0]): (angle: number) => number {
+  const { crank, reciprocatingMass, rotatingMass, capMass, angularSpeed } = input;
+  requireJoint(input);
+  const pull = (rotatingMass - capMass) * crank.throwRadius * angularSpeed ** 2;
+  const acceleration = pistonAccelerationOver(crank, angularSpeed);
+  return (angle) => {
+    const lean = rodAngle(crank, angle);
+    return (-reciprocatingMass * acceleration(angle)) / Math.cos(lean) + pull * Math.cos(angle + lean);
+  };
 }
 
 /**

@@ -12,10 +12,12 @@ import {
   nearly,
   rpm,
 } from "../check/support.test-support.ts";
+import { topDeadCentre } from "../kinematics/deadCentres.ts";
 import { pistonVelocity } from "../kinematics/pistonVelocity.ts";
 import { rodAngle } from "../kinematics/rodAngle.ts";
 import { beamCompression, beamTension } from "./beamStress.ts";
-import { bigEndJointLoad, jointLoadPerBolt } from "./bigEndJointLoad.ts";
+import { bigEndJointLoad, bigEndJointLoadOver, jointLoadPerBolt } from "./bigEndJointLoad.ts";
+import { crankForces } from "./crankForces.ts";
 import { crankTorque } from "./crankpinLoad.ts";
 import { fatigueReserve } from "./fatigueReserve.ts";
 import { inertiaForceAtTopDeadCentre } from "./inertiaForceAtTopDeadCentre.ts";
@@ -54,6 +56,32 @@ property.prop([between(0.02, 0.08), between(0.2, 1), between(500 * rpm, 9000 * r
     const joint = { crank, reciprocatingMass: mass, rotatingMass: mass, angularSpeed };
     nearly(bigEndJointLoad({ ...joint, capMass: mass }), pull, 1e-12);
     nearly(bigEndJointLoad({ ...joint, capMass: 0 }), 2 * pull, 1e-8);
+  },
+);
+
+property.prop([cranks, angles, between(0.2, 1), between(0, 1), between(500 * rpm, 9000 * rpm)])(
+  "what opens the big-end joint is the gas-free pull on the crankpin along the rod, at top dead centre that of the joint",
+  (crank, angle, mass, capShare, angularSpeed) => {
+    const joint = {
+      crank,
+      reciprocatingMass: mass,
+      rotatingMass: mass,
+      capMass: capShare * mass,
+      angularSpeed,
+    };
+    const over = bigEndJointLoadOver(joint);
+    const forces = crankForces({
+      ...joint,
+      bore: 1,
+      pressureAt: () => 0,
+      casePressure: 0,
+      rotatingRodMass: mass - joint.capMass,
+    })(angle);
+    const phi = rodAngle(crank, angle);
+    const pull = forces.crankpin.y * Math.cos(phi) - forces.crankpin.x * Math.sin(phi);
+    near(over(angle), pull, 1e-9 * mass * crank.throwRadius * angularSpeed ** 2);
+    const top = topDeadCentre(crank).angle;
+    nearly(over(top), bigEndJointLoad(joint), 1 / Math.cos(rodAngle(crank, top)) - 1 + 1e-9);
   },
 );
 

@@ -1,4 +1,10 @@
-import type { RodNearest, RodOutline, SliderCrank } from "@trialfit/mechanics";
+import {
+  type DistanceToFixedObstacle,
+  type RodNearest,
+  type RodOutline,
+  type SliderCrank,
+  sweepOutline,
+} from "@trialfit/mechanics";
 
 /** The rod as a sweep against any obstacle takes it. */
 export interface SweptRod {
@@ -18,4 +24,18 @@ export interface RodObstacle {
   readonly valid: string;
   /** Invented sizes for examples. */
   readonly given: Readonly<Record<string, string>>;
+}
+
+/** An obstacle that stands still in the frame of each bank. */
+export interface FixedObstacle extends RodObstacle {
+  /** Its parts for a sweep, seen from banks that lean so far [rad]: from every bank when left out. */
+  readonly metal: (
+    numbers: Readonly<Record<string, number>>,
+    tilts?: readonly number[],
+  ) => readonly DistanceToFixedObstacle[];
+}
+
+/** Declares an obstacle that stands still: the rod is swept past its metal. */
+export function fixedObstacle(own: Omit<FixedObstacle, "nearest">): FixedObstacle {
+  return { ...own, nearest: (n, rod) => sweepOutline({ ...rod, obstacle: own.metal(n) }) };
 }

@@ -1,30 +1,30 @@
-import { rodToCamshaft, rodToOppositeCylinder, rodToPoint, rodToRail } from "@trialfit/mechanics";
+import { camshaftObstacle, railObstacle, rodToOppositeCylinder, roundObstacle } from "@trialfit/mechanics";
 import { rodSweepExample } from "../rodSweep.ts";
-import type { RodObstacle } from "./RodObstacle.ts";
+import { fixedObstacle, type RodObstacle } from "./RodObstacle.ts";
 
 const { r, l, e, outline, B, e_c, w, z_0 } = rodSweepExample;
 const rod = { r, l, e, outline };
 
-export const panRail: RodObstacle = {
+export const panRail = fixedObstacle({
   words: "the oil pan rails",
   inputs: { x_pr: "block.panRailHalfWidth", y_pr: "block.panRailHeight", gamma: "block.bankAngle" },
-  nearest: (n, swept) =>
-    rodToRail({ ...swept, railHalfWidth: n.x_pr!, railHeight: n.y_pr!, bankAngle: n.gamma! }),
+  metal: (n, tilts) =>
+    railObstacle({ railHalfWidth: n.x_pr!, railHeight: n.y_pr!, bankAngle: n.gamma! }, tilts),
   method: "least distance to the metal outside of the rail’s inner edge and above its face",
   valid: "rails square to the middle plane of the block; with two banks the rods of both are swept",
   given: { ...rod, x_pr: "97 mm", y_pr: "-58 mm", gamma: "0 deg" },
-};
+});
 
-export const squirter: RodObstacle = {
+export const squirter = fixedObstacle({
   words: "the oil squirter",
   inputs: { x_sq: "block.squirterAcross", y_sq: "block.squirterHeight", r_sq: "block.squirterRadius" },
-  nearest: (n, swept) => rodToPoint({ ...swept, x: n.x_sq!, y: n.y_sq!, radius: n.r_sq! }),
+  metal: (n) => roundObstacle({ x: n.x_sq!, y: n.y_sq!, radius: n.r_sq! }),
   method: "least distance to the squirter’s nozzle, taken as round",
   valid: "a squirter that lies in the plane of the rod; beside it the rod passes freely",
   given: { ...rod, x_sq: "50 mm", y_sq: "67 mm", r_sq: "1 mm" },
-};
+});
 
-export const camshaftEnvelope: RodObstacle = {
+export const camshaftEnvelope = fixedObstacle({
   words: "the camshaft",
   inputs: {
     x_cs: "block.camshaftAcross",
@@ -34,14 +34,16 @@ export const camshaftEnvelope: RodObstacle = {
     h_i: "camshaft.inletLobeLift",
     h_e: "camshaft.exhaustLobeLift",
   },
-  nearest: (n, swept) =>
-    rodToCamshaft({
-      ...swept,
-      across: n.x_cs!,
-      height: n.y_cs!,
-      bankAngle: n.gamma!,
-      lobeRadius: n.R_bc! + Math.max(n.h_i!, n.h_e!),
-    }),
+  metal: (n, tilts) =>
+    camshaftObstacle(
+      {
+        across: n.x_cs!,
+        height: n.y_cs!,
+        bankAngle: n.gamma!,
+        lobeRadius: n.R_bc! + Math.max(n.h_i!, n.h_e!),
+      },
+      tilts,
+    ),
   method: "least distance to the circle that the highest lobe sweeps",
   valid:
     "on the safe side: a lobe need not point at the rod when the rod passes, nor lie in its plane. With two banks the rods of both are swept",
@@ -54,7 +56,7 @@ export const camshaftEnvelope: RodObstacle = {
     h_i: "9 mm",
     h_e: "8.6 mm",
   },
-};
+});
 
 export const oppositeCylinder: RodObstacle = {
   words: "the cylinder bottom of the other bank",

@@ -1,0 +1,13 @@
+import * as forces from "./kinds/forces.ts";
+import * as motion from "./kinds/motion.ts";
+import * as rodGaps from "./kinds/rodGaps.ts";
+import * as valves from "./kinds/valves.ts";
+import type { TraceKind } from "./TraceKind.ts";
+
+/** Every declaration; helpers of the folders are functions and stay out. */
+const declared = [motion, forces, valves, rodGaps].flatMap((folder) =>
+  Object.values(folder).filter((one): one is TraceKind => typeof one === "object"),
+);
+
+/** Everything that can be followed over the crank angle, by id. */
+export const traceKinds: ReadonlyMap<string, TraceKind> = new Map(declared.map((kind) => [kind.id, kind]));

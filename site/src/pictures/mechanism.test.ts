@@ -1,0 +1,121 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { h } from "preact";
+import { render } from "preact-render-to-string";
+import { Nominals, readBuildText, traceOverTurn } from "trialfit";
+import { describe, expect, it } from "vitest";
+import { CurveChart } from "./CurveChart.tsx";
+import { DeckStack } from "./DeckStack.tsx";
+import { degrees } from "./draw/curvePanels.ts";
+import { Mechanism } from "./Mechanism.tsx";
+import { deckStackOf } from "./scene/deckStackOf.ts";
+import type { MechanismScene, Point } from "./scene/Scene.ts";
+import { nearestBank, sceneOf } from "./scene/sceneOf.ts";
+
+const folder = new URL("../../../packages/core/demo/", import.meta.url);
+const builds = readdirSync(folder)
+  .filter((file) => file.endsWith(".yaml"))
+  .map((file) => readBuildText(readFileSync(new URL(file, folder), "utf8"), file));
+const angles = Array.from({ length: 72 }, (_, i) => (i / 18) * Math.PI);
+const apart = (a: Point, b: Point) => Math.hypot(a.x - b.x, a.y - b.y);
+
+function drawn(nominals: Nominals, angle: number, bank = 0): MechanismScene {
+  const scene = sceneOf(nominals, angle, bank);
+  if (scene.state !== "value") throw new Error(scene.state);
+  return scene;
+}
+
+describe.each(builds.map((build) => [build.name, new Nominals(build)] as const))(
+  "%s, drawn",
+  (_, nominals) => {
+    const mm = (path: string) => nominals.size(path)! * 1e3;
+
+    it("keeps its lengths at every angle", () => {
+      expect(angles.length).toBeGreaterThan(0);
+      const heights: number[] = [];
+      for (const angle of angles) {
+        const { rod, crank, piston, cylinder, box } = drawn(nominals, angle);
+        expect(apart(...rod.axis)).toBeCloseTo(mm("connectingRod.length"), 6);
+        expect(apart({ x: 0, y: 0 }, crank.crankpin)).toBeCloseTo(mm("throwRadius"), 6);
+        expect(apart(rod.axis[0], crank.crankpin)).toBeCloseTo(0, 6);
+        expect(apart(rod.axis[1], piston!.at)).toBeCloseTo(0, 6);
+        expect(cylinder!.right - cylinder!.left).toBeCloseTo(mm("block.bore"), 6);
+        expect(box).toEqual(drawn(nominals, 0).box);
+        const crown = piston!.at.y - mm("piston.compressionHeight");
+        expect(Math.min(...piston!.section.map(({ y }) => y)) + piston!.at.y).toBeCloseTo(crown, 6);
+        heights.push(crown - cylinder!.deck);
+        for (const { x } of piston!.section)
+          expect(Math.abs(x + piston!.at.x - (cylinder!.left + cylinder!.right) / 2)).toBeLessThan(
+            mm("block.bore") / 2,
+          );
+      }
+      expect(Math.min(...heights)).toBeCloseTo(mm("deckClearance"), 2);
+      expect(Math.max(...heights) - Math.min(...heights)).toBeCloseTo(mm("pistonStroke"), 2);
+    });
+
+    it("marks the nearest places as far apart as it says", () => {
+      let counted = 0;
+      for (const angle of angles.slice(0, 36))
+        for (const { trace, from, to, clearance } of drawn(nominals, angle).contacts) {
+          const uncertain = trace.startsWith("rodTo") ? mm("connectingRod.outlineTolerance") : 0;
+          expect(apart(from, to)).toBeCloseTo(Math.abs(clearance * 1e3 + uncertain), 4);
+          counted += 1;
+        }
+      expect(counted).toBeGreaterThan(100);
+    });
+
+    it("marks the catalog's least clearance at the catalog's angle, seen from the bank that it means", () => {
+      const named = [
+        ["rodToCylinderGap", "rodToCylinderAngle", "rodToCylinderClearance"],
+        ["rodToPanRailGap", "rodToPanRailAngle", "rodToPanRail"],
+        ["rodToCamshaftGap", "rodToCamshaftAngle", "rodToCamshaft"],
+      ] as const;
+      let counted = 0;
+      for (const [trace, angle, least] of named) {
+        const at = nominals.size(angle);
+        if (at === undefined) continue;
+        const { contacts } = drawn(nominals, at, nearestBank(nominals, trace));
+        expect(contacts.find((one) => one.trace === trace)!.clearance).toBeCloseTo(nominals.size(least)!, 6);
+        counted += 1;
+      }
+      expect(counted).toBeGreaterThanOrEqual(2);
+    });
+
+    it("says its numbers to people who do not see it", () => {
+      const scene = drawn(nominals, nominals.size("rodToCylinderAngle")!);
+      const html = render(h(Mechanism, { scene, mark: "rodToCylinderGap" }));
+      const { text } = scene.contacts.find(({ trace }) => trace === "rodToCylinderGap")!;
+      expect(html).toMatch(new RegExp(`role="img" aria-label="[^"]*${text}`));
+      const stack = render(h(DeckStack, { stack: deckStackOf(nominals) }));
+      expect(stack).toMatch(/role="img" aria-label="[^"]*Deck clearance: -?[\d.]+ mm/);
+      const curves = render(
+        h(CurveChart, { traces: traceOverTurn(nominals, ["rodForce", "sideForce"]), table: true }),
+      );
+      expect(curves).toMatch(/role="img" aria-label="[^"]*Force in the rod: -[\d.]+ kN to [\d.]+ kN/);
+      expect(curves.match(/<th scope="row">/g)).toHaveLength(25);
+    });
+  },
+);
+
+it("a picture for which a size is missing, or cannot be, says so", () => {
+  const [build] = builds;
+  const values = new Map(build!.values);
+  values.delete("connectingRod.length");
+  const without = new Nominals({ ...build!, values });
+  expect(sceneOf(without, 0)).toMatchObject({ state: "missing", missing: ["connectingRod.length"] });
+  expect(render(h(DeckStack, { stack: deckStackOf(without) }))).toContain("Not drawn: it needs");
+  const length = build!.values.get("connectingRod.length")!;
+  if (length.kind !== "dimension") throw new Error("no length");
+  const short = new Nominals({
+    ...build!,
+    values: values.set("connectingRod.length", { ...length, nominal: 0.03 }),
+  });
+  expect(sceneOf(short, 0)).toMatchObject({ state: "impossible" });
+});
+
+it("the slider of a chart hands on the angle that it is moved to", () => {
+  const traces = traceOverTurn(builds[0]!, ["pistonTravel"]);
+  const html = render(h(CurveChart, { traces, angle: Math.PI, onAngle: () => undefined }));
+  expect(html).toMatch(/<input type="range" min="0" max="720" step="1" value="180"/);
+  expect(html).toContain('aria-valuetext="180° after firing TDC"');
+  expect(degrees(Math.PI)).toBe(180);
+});
