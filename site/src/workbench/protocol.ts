@@ -119,6 +119,40 @@ export type FromWorker = { readonly revision: number } & (
   | { readonly kind: "failed"; readonly message: string }
 );
 
+/** A picture drawn in the worker: markup of our own components, with every text from a file escaped by them. */
+export interface Drawing {
+  readonly id: string;
+  readonly title: string;
+  readonly html: string;
+}
+
+/** To the worker that draws; `sequence` is counted up by the page. */
+export type ToViewer = { readonly sequence: number } & (
+  | { readonly kind: "look"; readonly text: string; readonly file: string; readonly view: View }
+  | { readonly kind: "turn"; readonly view: View }
+);
+
+/** What is looked at. */
+export interface View {
+  /** Crank angle after firing top dead centre [rad]. */
+  readonly angle: number;
+  /** Id of a chart. */
+  readonly chart: string;
+  /** Id of the trace whose nearest place is marked; empty for the nearest of all. */
+  readonly mark: string;
+}
+
+export type FromViewer = { readonly sequence: number } & (
+  | {
+      readonly kind: "drawn";
+      readonly still: readonly Drawing[];
+      readonly charts: readonly Choice[];
+      readonly marks: readonly Choice[];
+    }
+  | { readonly kind: "turned"; readonly mechanism: string; readonly chart: string }
+  | { readonly kind: "blank" }
+);
+
 /** A field of the form, from its declaration. */
 export interface FormField {
   readonly path: string;

@@ -1,3 +1,4 @@
+import "../pictures/pictures.css";
 import "./workbench.css";
 import { render } from "preact";
 import { href } from "../data/href.ts";

@@ -2,6 +2,7 @@ import { useCallback, useEffect, useMemo, useReducer, useRef } from "preact/hook
 import type { DocumentView, Entry, FromWorker, JudgeOptions, ReportView, Trouble } from "../protocol.ts";
 import { History } from "./History.ts";
 import { keepText } from "./keepText.ts";
+import { startWorker } from "./startWorker.ts";
 
 export interface BenchState {
   readonly history: History;
@@ -98,7 +99,7 @@ export function useBench(): readonly [BenchState, BenchActions] {
   latest.current = state;
 
   useEffect(() => {
-    const made = new Worker(new URL("../worker/worker.ts", import.meta.url), { type: "module" });
+    const made = startWorker();
     made.addEventListener("message", ({ data }: MessageEvent<FromWorker>) => {
       if (data.revision < revision.current && data.kind !== "text") return;
       dispatch({ kind: "told", message: data, by: reasons.current.get(data.revision) ?? "" });

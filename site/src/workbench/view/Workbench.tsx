@@ -7,6 +7,7 @@ import { ChangePanel } from "./ChangePanel.tsx";
 import { FilePanel } from "./FilePanel.tsx";
 import { FindingList } from "./FindingList.tsx";
 import { PartForm } from "./PartForm.tsx";
+import { PicturePanel } from "./PicturePanel.tsx";
 import { SlimBar, SummaryBar } from "./SummaryBar.tsx";
 import { type Tab, Tabs } from "./Tabs.tsx";
 import { Toolbar } from "./Toolbar.tsx";
@@ -102,6 +103,7 @@ export function Workbench({ form, demos }: Props) {
           </>
         ),
     },
+    { id: "pictures", label: "Pictures", content: () => <PicturePanel text={state.history.text} /> },
     { id: "change", label: "Compare", content: () => <ChangePanel state={state} actions={actions} /> },
     { id: "file", label: "File", content: () => <FilePanel state={state} actions={actions} /> },
   ];

@@ -1,0 +1,93 @@
+import { useEffect, useState } from "preact/hooks";
+import type { View } from "../protocol.ts";
+import { usePictures } from "../state/usePictures.ts";
+import { Markup } from "./Markup.tsx";
+
+const CYCLE = 720;
+/** Degrees from one picture to the next while it turns, and the time between them [ms]. */
+const STEP = 6;
+const PAUSE = 40;
+
+const radians = (degrees: number) => (degrees / 180) * Math.PI;
+
+/** The engine in pictures, to scale, turned by a slider or by itself. */
+export function PicturePanel({ text }: { readonly text: string | undefined }) {
+  const [degrees, setDegrees] = useState(0);
+  const [turning, setTurning] = useState(false);
+  const [chart, setChart] = useState("clearances");
+  const [mark, setMark] = useState("");
+  const [view, setView] = useState<View>({ angle: 0, chart, mark });
+  const { still, charts, marks, mechanism, chart: curves, blank } = usePictures(text, view);
+
+  useEffect(() => setView({ angle: radians(degrees), chart, mark }), [degrees, chart, mark]);
+  useEffect(() => {
+    if (!turning) return;
+    const timer = setInterval(() => setDegrees((now) => (now + STEP) % CYCLE), PAUSE);
+    return () => clearInterval(timer);
+  }, [turning]);
+
+  if (blank) return <p role="status">The file cannot be read, so that there is nothing to draw.</p>;
+  if (mechanism === "") return <p role="status">Drawing…</p>;
+  return (
+    <div class="pictures">
+      <div class="row">
+        <label class="angle">
+          Crank angle after firing top dead centre: {degrees}°
+          <input
+            type="range"
+            min={0}
+            max={CYCLE}
+            step={1}
+            value={degrees}
+            aria-valuetext={`${degrees} degrees`}
+            onInput={(event) => setDegrees(event.currentTarget.valueAsNumber)}
+          />
+        </label>
+        <button type="button" aria-pressed={turning} onClick={() => setTurning(!turning)}>
+          {turning ? "Stop" : "Turn"}
+        </button>
+      </div>
+      <div class="turning">
+        <figure>
+          <figcaption>
+            <label>
+              Marked
+              <select value={mark} onChange={(event) => setMark(event.currentTarget.value)}>
+                <option value="">the nearest place</option>
+                {marks.map(({ id, label }) => (
+                  <option key={id} value={id}>
+                    {label}
+                  </option>
+                ))}
+              </select>
+            </label>
+          </figcaption>
+          <Markup html={mechanism} />
+        </figure>
+        <figure>
+          <figcaption>
+            <label>
+              Over the cycle
+              <select value={chart} onChange={(event) => setChart(event.currentTarget.value)}>
+                {charts.map(({ id, label }) => (
+                  <option key={id} value={id}>
+                    {label}
+                  </option>
+                ))}
+              </select>
+            </label>
+          </figcaption>
+          <Markup html={curves} />
+        </figure>
+      </div>
+      {still.map(({ id, title, html }) => (
+        <figure key={id}>
+          <figcaption>
+            <h3>{title}</h3>
+          </figcaption>
+          <Markup html={html} />
+        </figure>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,86 @@
+import { render } from "preact-render-to-string";
+import { type Build, Nominals, type Trace, traceKinds, traceOverTurn } from "trialfit";
+import { CurveChart } from "../../pictures/CurveChart.tsx";
+import { DeckStack } from "../../pictures/DeckStack.tsx";
+import { Mechanism } from "../../pictures/Mechanism.tsx";
+import { deckStackOf } from "../../pictures/scene/deckStackOf.ts";
+import { sceneOf } from "../../pictures/scene/sceneOf.ts";
+import type { Choice, Drawing, FromViewer, ToViewer, View } from "../protocol.ts";
+import { charts } from "./charts.ts";
+import { readWhatCan } from "./readWhatCan.ts";
+
+/** Draws the build that the page shows, at the angle at which it is turned. */
+export class Viewer {
+  private readonly post: (message: FromViewer) => void;
+  private build: Build | undefined;
+  private nominals: Nominals | undefined;
+  private readonly traced = new Map<string, readonly Trace[]>();
+
+  constructor(post: (message: FromViewer) => void) {
+    this.post = post;
+  }
+
+  take(message: ToViewer): void {
+    const { sequence, view } = message;
+    if (message.kind === "look") this.look(message);
+    if (this.nominals === undefined) {
+      this.post({ kind: "blank", sequence });
+      return;
+    }
+    if (message.kind === "look")
+      this.post({
+        kind: "drawn",
+        sequence,
+        still: this.still(),
+        charts: charts.map(nameOf),
+        marks: this.marks(),
+      });
+    this.post({ kind: "turned", sequence, mechanism: this.mechanism(view), chart: this.chart(view) });
+  }
+
+  private look({ text, file }: Extract<ToViewer, { kind: "look" }>): void {
+    this.build = readWhatCan(text, file).build;
+    this.nominals = this.build === undefined ? undefined : new Nominals(this.build);
+    this.traced.clear();
+  }
+
+  private still(): readonly Drawing[] {
+    const stack = (id: "deckClearance" | "squishGap", title: string): Drawing => ({
+      id,
+      title,
+      html: render(<DeckStack stack={deckStackOf(this.nominals!, id)} name={this.build!.name} />),
+    });
+    return [
+      stack("deckClearance", "From the crankshaft to the deck"),
+      stack("squishGap", "From the crankshaft to the head"),
+    ];
+  }
+
+  /** Distances that can be marked at this build. */
+  private marks(): readonly Choice[] {
+    const scene = sceneOf(this.nominals!, 0);
+    return scene.state === "value"
+      ? scene.contacts.map(({ trace, name }) => ({ id: trace, label: name }))
+      : [];
+  }
+
+  private mechanism({ angle, mark }: View): string {
+    const scene = sceneOf(this.nominals!, angle);
+    return render(<Mechanism scene={scene} {...(mark === "" ? {} : { mark })} name={this.build!.name} />);
+  }
+
+  private chart({ angle, chart }: View): string {
+    const known = charts.find(({ id }) => id === chart) ?? charts[0]!;
+    let traces = this.traced.get(known.id);
+    if (traces === undefined) {
+      traces = traceOverTurn(
+        this.nominals!,
+        known.traces.filter((id) => traceKinds.has(id)),
+      );
+      this.traced.set(known.id, traces);
+    }
+    return render(<CurveChart traces={traces} angle={angle} table />);
+  }
+}
+
+const nameOf = ({ id, label }: Choice): Choice => ({ id, label });
