@@ -54,6 +54,7 @@ export { RuleError } from "./judge/RuleError.ts";
 export { checkDrawing, type Drawing, type HoldsIn, MOST_DRAWS } from "./judge/sampleVerdicts.ts";
 export { type BandEnd, type TemplatePiece, templateNames, templatePieces } from "./judge/templateNames.ts";
 export { type Comparison, type TraceBand, type VerdictWord, verdictWords } from "./judge/Verdict.ts";
+export { type Refinement, type RefineOptions, refineBuild, type StopSignal } from "./live/refineBuild.ts";
 export type { Build } from "./read/Build.ts";
 export { buildJsonSchema } from "./read/buildJsonSchema.ts";
 export { BUILD_FORMAT, parts } from "./read/buildSchema.ts";
