@@ -1,18 +1,9 @@
-import { type RuleFile, ruleFiles, type SetFile, type Use } from "@trialfit/rules";
-import { exchangeParts } from "./choose/exchangeParts.ts";
-import { quantities } from "./derive/generated/quantities.ts";
-import { withDefaults } from "./derive/withDefaults.ts";
-import { compileRules } from "./judge/compileRules.ts";
-import { withSettlement } from "./judge/howToSettle.ts";
-import { judgeBuild } from "./judge/judgeBuild.ts";
-import { type Drawing, sampleVerdicts } from "./judge/sampleVerdicts.ts";
-import { asOfStage } from "./judge/unmeasured.ts";
-import { asBuild } from "./read/asBuild.ts";
-import type { Build } from "./read/Build.ts";
+import type { RuleFile, SetFile } from "@trialfit/rules";
+import { finish } from "./derive/Steps.ts";
+import type { Drawing } from "./judge/sampleVerdicts.ts";
+import { Evaluation } from "./live/Evaluation.ts";
 import type { Stage } from "./read/FieldSpec.ts";
-import { makeReport } from "./report/makeReport.ts";
 import type { Report } from "./report/Report.ts";
-import { applySet } from "./sets/applySet.ts";
 
 export interface EvaluateOptions {
   /**
@@ -48,44 +39,7 @@ export interface EvaluateOptions {
  * number of draws or the seed is not a whole number in its range
  */
 export async function evaluate(input: unknown, options: EvaluateOptions = {}): Promise<Report> {
-  const build = asBuild(input);
-  const given = options.rules ?? ruleFiles;
-  const set = options.sets === undefined ? undefined : applySet(options.sets, given);
-  const values = withDefaults(set?.use === undefined ? build : forUse(build, set.use));
-  const every = compileRules(set?.rules ?? given);
-  const rules =
-    options.stage === undefined ? every : every.filter((rule) => rule.file.stages.includes(options.stage!));
-  const more = options.quantities ?? [];
-  const { derivations, judged } = await judgeBuild(
-    values,
-    rules,
-    quantities,
-    more === "all" ? quantities.keys() : more,
-  );
-  const settled = judged.map((one) => withSettlement(asOfStage(one, options.stage), quantities));
-  const asked = new Set([...rules.flatMap((rule) => rule.facts), ...(more === "all" ? [] : more)]);
-  const drawing = options.statistics;
-  const drawn =
-    drawing === undefined
-      ? undefined
-      : { drawing, samples: sampleVerdicts(values, rules, quantities, asked, drawing) };
-  const exchanges = exchangeParts(values, quantities, settled);
-  return makeReport({
-    build,
-    values,
-    derivations,
-    judged: settled,
-    exchanges,
-    stage: options.stage ?? "all",
-    rules: every.map((rule) => rule.file.id),
-    drawn,
-    set,
-  });
-}
-
-/** The build as if it stated this use. */
-function forUse(build: Build, use: Use): Build {
-  const values = new Map(build.values);
-  values.set("use", { kind: "choice", value: use, provenance: "target" });
-  return { ...build, values };
+  const evaluation = new Evaluation(input, options);
+  for await (const piece of evaluation.work()) finish(piece);
+  return evaluation.report();
 }

@@ -1,5 +1,6 @@
 import type { RuleFile } from "@trialfit/rules";
 import { quantities } from "./derive/generated/quantities.ts";
+import { finish } from "./derive/Steps.ts";
 import { withDefaults } from "./derive/withDefaults.ts";
 import { compileRules } from "./judge/compileRules.ts";
 import { withSettlement } from "./judge/howToSettle.ts";
@@ -22,7 +23,7 @@ export interface Trial {
  */
 export async function tryRule(build: Build, file: RuleFile): Promise<Trial> {
   const { judged } = await judgeBuild(withDefaults(build), compileRules([file]), quantities, []);
-  const settled = withSettlement(judged[0]!, quantities);
+  const settled = finish(withSettlement(judged[0]!, quantities));
   return {
     build: build.name,
     verdict: reportVerdict(settled, build.confirmations),

@@ -1,12 +1,14 @@
 import { munkres } from "munkres";
-import { deriveAll } from "../derive/deriveAll.ts";
+import { deriveInSteps } from "../derive/deriveAll.ts";
 import { differingFields, type Place, placesOf } from "../derive/places.ts";
-import { type Catalog, RootFinder } from "../derive/rootsOf.ts";
+import { type Catalog, rootFinderOf } from "../derive/rootsOf.ts";
+import type { Steps } from "../derive/Steps.ts";
 import type { CompiledRule } from "../judge/CompiledRule.ts";
 import { decideRule } from "../judge/decideRule.ts";
-import { type Judged, worstFirst } from "../judge/judgeBuild.ts";
+import type { Judged } from "../judge/Judged.ts";
 import { lookupOf } from "../judge/lookupOf.ts";
 import type { VerdictWord } from "../judge/Verdict.ts";
+import { worstFirst } from "../judge/worstPlace.ts";
 import { parts } from "../read/buildSchema.ts";
 import type { PartSpec, PositionKind } from "../read/FieldSpec.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
@@ -36,9 +38,13 @@ function withPart(place: Place, item: Place, paths: readonly string[]): Values {
   return values;
 }
 
-function wordsAt(values: Values, rules: readonly CompiledRule[], catalog: Catalog): readonly VerdictWord[] {
+function* wordsAt(
+  values: Values,
+  rules: readonly CompiledRule[],
+  catalog: Catalog,
+): Steps<readonly VerdictWord[]> {
   const wanted = new Set(rules.flatMap((rule) => rule.facts).filter((fact) => catalog.has(fact)));
-  const lookup = lookupOf(values, deriveAll(values, catalog, wanted));
+  const lookup = lookupOf(values, yield* deriveInSteps(values, catalog, wanted));
   return rules.map((rule) => decideRule(rule, lookup));
 }
 
@@ -63,12 +69,12 @@ function bettered(rules: readonly CompiledRule[], before: Placing, after: Placin
   return pairs.filter((pair) => BADNESS[pair.after] < BADNESS[pair.before]);
 }
 
-function exchange(
+function* exchange(
   { key }: PartSpec,
   per: PositionKind,
   paths: readonly string[],
   { values, catalog, judged, rests }: Ground,
-): ReportExchange | undefined {
+): Steps<ReportExchange | undefined> {
   const rules = judged
     .filter((one) => one.places !== undefined && rests(one.rule, paths))
     .map(({ rule }) => rule);
@@ -77,25 +83,28 @@ function exchange(
   );
   const places = placesOf(per, values);
   if (wanting.length === 0 || places.length < 2) return undefined;
-  const costs = places.map((place) =>
-    places.map(
-      (item) =>
-        costOf(wordsAt(withPart(place, item, paths), wanting, catalog), wanting) +
-        (item === place ? 0 : MOVE),
-    ),
-  );
+  const costs: number[][] = [];
+  for (const place of places) {
+    const row: number[] = [];
+    for (const item of places) {
+      const words = yield* wordsAt(withPart(place, item, paths), wanting, catalog);
+      row.push(costOf(words, wanting) + (item === place ? 0 : MOVE));
+    }
+    costs.push(row);
+  }
   const chosen = munkres(costs);
   const total = chosen.reduce((sum, [place, item]) => sum + costs[place]![item]!, 0);
   const stay = costs.reduce((sum, row, index) => sum + row[index]!, 0);
   if (total > stay - 0.5) return undefined;
   const itemAt = new Map(chosen);
-  const placing = (item: (place: number) => number): Placing =>
-    places.map((place, index) => wordsAt(withPart(place, places[item(index)]!, paths), rules, catalog));
-  const betters = bettered(
-    rules,
-    placing((place) => place),
-    placing((place) => itemAt.get(place)!),
-  );
+  const placing = function* (item: (place: number) => number): Steps<Placing> {
+    const words: (readonly VerdictWord[])[] = [];
+    for (const [index, place] of places.entries())
+      words.push(yield* wordsAt(withPart(place, places[item(index)]!, paths), rules, catalog));
+    return words;
+  };
+  const before = yield* placing((place) => place);
+  const betters = bettered(rules, before, yield* placing((place) => itemAt.get(place)!));
   if (betters === undefined || betters.length === 0) return undefined;
   const moves = chosen.flatMap(([place, item]) =>
     place === item ? [] : [{ from: item + 1, to: place + 1 }],
@@ -117,26 +126,24 @@ interface Ground {
  * are looked at one by one, the others staying where they are.
  * @param judged verdicts by place
  */
-export function exchangeParts(
+export function* exchangeParts(
   values: Values,
   catalog: Catalog,
   judged: readonly Judged[],
-): readonly ReportExchange[] {
+): Steps<readonly ReportExchange[]> {
   const differing = differingFields(values);
-  const finder = new RootFinder(
-    catalog,
-    (path) => values.has(path) || differing.has(path),
-    () => false,
-  );
+  const finder = rootFinderOf(catalog, [...values.keys(), ...differing.keys()]);
   const rests = (rule: CompiledRule, paths: readonly string[]) =>
     rule.facts.some((fact) => paths.some((path) => finder.rootsOf(fact).has(path)));
-  return parts.flatMap(({ spec }) => {
-    if (spec.exchangeable !== true) return [];
+  const exchanges: ReportExchange[] = [];
+  for (const { spec } of parts) {
+    if (spec.exchangeable !== true) continue;
     const mine = [...differing].filter(([path]) => path.startsWith(`${spec.key}.`));
     const per = mine[0]?.[1];
     const paths = mine.filter(([, kind]) => kind === per).map(([path]) => path);
-    const found =
-      per === undefined ? undefined : exchange(spec, per, paths, { values, catalog, judged, rests });
-    return found === undefined ? [] : [found];
-  });
+    if (per === undefined) continue;
+    const found = yield* exchange(spec, per, paths, { values, catalog, judged, rests });
+    if (found !== undefined) exchanges.push(found);
+  }
+  return exchanges;
 }

@@ -1,6 +1,6 @@
 import { quantities as catalog } from "../derive/generated/quantities.ts";
 import { version } from "../derive/generated/version.ts";
-import { RootFinder } from "../derive/rootsOf.ts";
+import { rootFinderOf } from "../derive/rootsOf.ts";
 import { withDefaults } from "../derive/withDefaults.ts";
 import { type EvaluateOptions, evaluate } from "../evaluate.ts";
 import type { VerdictWord } from "../judge/Verdict.ts";
@@ -57,11 +57,7 @@ function quantityChanges(before: Report, after: Report): readonly Omit<QuantityC
 }
 
 function rootsIn(state: State): (fact: string) => ReadonlySet<string> {
-  const finder = new RootFinder(
-    catalog,
-    (path) => state.values.has(path),
-    () => false,
-  );
+  const finder = rootFinderOf(catalog, state.values.keys());
   return (fact) => finder.rootsOf(fact);
 }
 

@@ -1,6 +1,6 @@
 import type { FieldValue, TableRow } from "../read/FieldValue.ts";
 import type { Quantity } from "./Quantity.ts";
-import { type Catalog, type Overrides, RootFinder } from "./rootsOf.ts";
+import { type Catalog, type Overrides, type RootFinder, rootFinderOf } from "./rootsOf.ts";
 import type { TakenRoute } from "./routeOf.ts";
 
 type Values = ReadonlyMap<string, FieldValue>;
@@ -44,11 +44,7 @@ export class Chain {
     this.values = values;
     this.catalog = catalog;
     this.overrides = overrides;
-    this.finder = new RootFinder(
-      catalog,
-      (path) => this.value(path) !== undefined,
-      (id) => overrides.has(id),
-    );
+    this.finder = rootFinderOf(catalog, values.keys(), overrides.keys());
   }
 
   /** What the build has under a path, or was handed in for it. */

@@ -1,4 +1,5 @@
 import { type Ends, refineAlong } from "./refineAlong.ts";
+import type { Steps } from "./Steps.ts";
 
 const MAX_SWEEPS = 6;
 /** Candidates of an input that is not searched inside. */
@@ -14,18 +15,18 @@ export interface Found {
 
 /**
  * Moves one input at a time to where it raises the value most, until none does; an input that comes to stand inside of
- * its tolerance is followed on between its candidates.
+ * its tolerance is followed on between its candidates. Stops after each input.
  * @param at the value, to be raised
  * @param start the point to begin from
  * @param candidates what is tried of each input
  * @param spread of the value over all tolerances, by which a gain is small
  */
-export function climb(
+export function* climb(
   at: (point: readonly number[]) => number,
   start: readonly number[],
   candidates: readonly (readonly number[])[],
   spread: number,
-): Found {
+): Steps<Found> {
   const point = [...start];
   let best = at(point);
   for (let sweep = 0; sweep < MAX_SWEEPS; sweep += 1) {
@@ -52,6 +53,7 @@ export function climb(
         best = valueAt(choice);
       }
       point[index] = choice;
+      yield;
     }
     if (best - before <= SETTLED * spread) break;
   }

@@ -1,3 +1,4 @@
+import type { Steps } from "./Steps.ts";
 import type { Tolerance } from "./searchBand.ts";
 
 /** Inputs up to which a search in all directions is cheap and finds its way. */
@@ -24,7 +25,7 @@ function slanting(count: number): () => readonly (readonly number[])[] {
 /**
  * Goes on from an extreme that was found on a grid to the extreme beside it, by steps that shrink until they are
  * too small to matter. A quantity with a kink (the greater of two things, a size without its sign) turns between the
- * points of any grid, and often only slanted steps lead on along it.
+ * points of any grid, and often only slanted steps lead on along it. Stops after each round of steps.
  * @param at the value, to be raised
  * @param start the point to begin from
  * @param tolerances ranges of the inputs, {@link FEW} at most
@@ -32,11 +33,11 @@ function slanting(count: number): () => readonly (readonly number[])[] {
  *
  * Source: direct search with random directions, numerical practice.
  */
-export function refineExtreme(
+export function* refineExtreme(
   at: (point: readonly number[]) => number,
   start: readonly number[],
   tolerances: readonly Tolerance[],
-): number {
+): Steps<number> {
   const alone = tolerances.flatMap((_, i) =>
     [1, -1].map((sign) => tolerances.map((__, j) => (i === j ? sign : 0))),
   );
@@ -52,6 +53,7 @@ export function refineExtreme(
       if (value > best) [point, best] = [next, value];
     }
     if (point === from) step *= SHRINK;
+    yield;
   }
   return best;
 }

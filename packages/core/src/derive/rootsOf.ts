@@ -14,6 +14,7 @@ export class RootFinder {
   private readonly found = new Map<string, ReadonlySet<string>>();
   private readonly routes = new Map<string, TakenRoute>();
   private readonly ways = new Map<string, ReadonlySet<string>>();
+  private readonly lacks = new Map<string, readonly string[]>();
   private readonly catalog: Catalog;
   private readonly given: (path: string) => boolean;
   private readonly overridden: (id: string) => boolean;
@@ -80,6 +81,47 @@ export class RootFinder {
 
   /** Fields under a field or quantity that the build does not give. */
   lacking(id: string): readonly string[] {
-    return [...this.rootsOf(id)].filter((path) => !this.given(path)).sort();
+    let lacking = this.lacks.get(id);
+    if (lacking === undefined) {
+      lacking = [...this.rootsOf(id)].filter((path) => !this.given(path)).sort();
+      this.lacks.set(id, lacking);
+    }
+    return lacking;
   }
+}
+
+/** As many of them as are kept for a catalog. */
+const KEPT = 32;
+
+const finders = new WeakMap<Catalog, Map<string, RootFinder>>();
+
+/**
+ * The finder for builds that give these fields, whatever their values: made once while it is in use.
+ * @param given paths of the fields that the build has
+ * @param overridden quantities whose values are handed in from outside; they count as given
+ */
+export function rootFinderOf(
+  catalog: Catalog,
+  given: Iterable<string>,
+  overridden: Iterable<string> = [],
+): RootFinder {
+  const outside = new Set(overridden);
+  const has = new Set([...given, ...outside]);
+  const key = [[...has].join(" "), [...outside].join(" ")].join("|");
+  let kept = finders.get(catalog);
+  if (kept === undefined) {
+    kept = new Map();
+    finders.set(catalog, kept);
+  }
+  const finder =
+    kept.get(key) ??
+    new RootFinder(
+      catalog,
+      (path) => has.has(path),
+      (id) => outside.has(id),
+    );
+  kept.delete(key);
+  kept.set(key, finder);
+  if (kept.size > KEPT) kept.delete(kept.keys().next().value!);
+  return finder;
 }

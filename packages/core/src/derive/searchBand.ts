@@ -1,6 +1,7 @@
 import { climb, type Found } from "./climb.ts";
 import type { Spread } from "./Derivation.ts";
 import { FEW, refineExtreme } from "./refineExtreme.ts";
+import { finish, type Steps } from "./Steps.ts";
 
 /** One input with a tolerance. */
 export interface Tolerance {
@@ -44,6 +45,16 @@ function randomCorners(tolerances: readonly Tolerance[]): readonly (readonly num
   return Array.from({ length: TRIALS }, () => tolerances.map(({ low, high }) => (coin() ? high : low)));
 }
 
+/** The value at each of some points. */
+function* valuesAt(at: AtPoint, points: readonly (readonly number[])[]): Steps<readonly Found[]> {
+  const found: Found[] = [];
+  for (const point of points) {
+    found.push({ point, value: at(point) });
+    yield;
+  }
+  return found;
+}
+
 /**
  * Lowest and highest value over the box of tolerances. Every input is first moved alone, which gives the sign
  * and size of its effect; both extremes are then sought from the corner that these signs point to, by moving
@@ -51,19 +62,19 @@ function randomCorners(tolerances: readonly Tolerance[]): readonly (readonly num
  * for one that is not, inner points are tried as well, and from these on along the input; the search begins anew from any of some random corners that
  * lies beyond what was found, and from the other end of an input that moves the value the same way at both, and where the inputs are few it goes on between the points tried.
  */
-export function searchBand(
+export function* searchBandInSteps(
   at: AtPoint,
   tolerances: readonly Tolerance[],
   nominal: number,
   guarded: boolean,
-): Band {
+): Steps<Band> {
   const centre = tolerances.map((tolerance) => tolerance.nominal);
   const moved = (index: number, value: number) => at(centre.with(index, value));
-  const effects = tolerances.map(({ path, low, high }, index) => ({
-    path,
-    atLow: moved(index, low),
-    atHigh: moved(index, high),
-  }));
+  const effects: Omit<Spread, "share">[] = [];
+  for (const [index, { path, low, high }] of tolerances.entries()) {
+    effects.push({ path, atLow: moved(index, low), atHigh: moved(index, high) });
+    yield;
+  }
   const width = (effect: { atLow: number; atHigh: number }) =>
     Math.max(effect.atLow, effect.atHigh, nominal) - Math.min(effect.atLow, effect.atHigh, nominal);
   const total = effects.reduce((sum, effect) => sum + width(effect), 0);
@@ -76,36 +87,45 @@ export function searchBand(
       return sign * atHigh >= sign * atLow ? high : low;
     });
   /** An input that raises the value towards both ends: the end that gains less alone can gain more with others. */
-  const opposite = (sign: 1 | -1, signed: AtPoint, found: Found) =>
-    tolerances.flatMap(({ low, high }, index) => {
+  const opposite = function* (sign: 1 | -1, signed: AtPoint, found: Found): Steps<readonly Found[]> {
+    const others: Found[] = [];
+    for (const [index, { low, high }] of tolerances.entries()) {
       const { atLow, atHigh } = effects[index]!;
       const raises = Math.min(sign * atLow, sign * atHigh) > sign * nominal;
-      if (!guarded || !raises || shares[index]! < MINOR) return [];
+      if (!guarded || !raises || shares[index]! < MINOR) continue;
       const other = found.point[index] === high ? low : high;
-      return [climb(signed, found.point.with(index, other), candidates.with(index, [other]), total)];
-    });
-  const trials = guarded ? randomCorners(tolerances).map((point) => ({ point, value: at(point) })) : [];
+      const start = found.point.with(index, other);
+      others.push(yield* climb(signed, start, candidates.with(index, [other]), total));
+    }
+    return others;
+  };
+  const trials = guarded ? yield* valuesAt(at, randomCorners(tolerances)) : [];
   const refined = guarded && tolerances.length <= FEW;
-  const extreme = (sign: 1 | -1) => {
+  const extreme = function* (sign: 1 | -1): Steps<number> {
     const signed = (point: readonly number[]) => sign * at(point);
-    const found = climb(signed, corner(sign), candidates, total);
+    const found = yield* climb(signed, corner(sign), candidates, total);
     // A greatest of several things can hide behind the one that rules at the nominal values, also where this one is
     // at its extreme and only what does little or nothing alone is moved.
-    const behind = trials.map(({ point: corner }, trial) => {
-      const most = LITTLE[trial % LITTLE.length]!;
-      const point = found.point.map((value, index) => (shares[index]! < most ? corner[index]! : value));
-      return { point, value: at(point) };
-    });
+    const behind = yield* valuesAt(
+      at,
+      trials.map(({ point: corner }, trial) => {
+        const most = LITTLE[trial % LITTLE.length]!;
+        return found.point.map((value, index) => (shares[index]! < most ? corner[index]! : value));
+      }),
+    );
     const better = [...trials, ...behind].reduce<(typeof trials)[number] | undefined>(
       (best, trial) =>
         sign * trial.value > (best === undefined ? found.value : sign * best.value) ? trial : best,
       undefined,
     );
-    const begun = better === undefined ? found : climb(signed, better.point, candidates, total);
-    const best = [begun, ...opposite(sign, signed, begun)].reduce((a, b) => (b.value > a.value ? b : a));
-    return sign * (refined ? refineExtreme(signed, best.point, tolerances) : best.value);
+    const begun = better === undefined ? found : yield* climb(signed, better.point, candidates, total);
+    const best = [begun, ...(yield* opposite(sign, signed, begun))].reduce((a, b) =>
+      b.value > a.value ? b : a,
+    );
+    return sign * (refined ? yield* refineExtreme(signed, best.point, tolerances) : best.value);
   };
-  const [low, high] = [extreme(-1), extreme(1)];
+  const low = yield* extreme(-1);
+  const high = yield* extreme(1);
   const spread = effects
     .map((effect, index) => ({ ...effect, share: shares[index]! }))
     .filter((effect) => effect.share > 0)
@@ -115,4 +135,9 @@ export function searchBand(
     high: Math.max(high, nominal, ...effects.flatMap((effect) => [effect.atLow, effect.atHigh])),
     spread,
   };
+}
+
+/** {@link searchBandInSteps} at once. */
+export function searchBand(...search: Parameters<typeof searchBandInSteps>): Band {
+  return finish(searchBandInSteps(...search));
 }

@@ -1,6 +1,7 @@
 import type { Condition, RuleFile } from "@trialfit/rules";
 import { describe, expect, it } from "vitest";
 import { quantities } from "../derive/generated/quantities.ts";
+import { finish } from "../derive/Steps.ts";
 import { readBuild } from "../read/readBuild.ts";
 import { compareRuleFixture } from "./compareRuleFixture.test-support.ts";
 import { compileRule } from "./compileRule.ts";
@@ -12,7 +13,7 @@ const settle = async (parts: object, requires: Condition, more: Partial<RuleFile
   const { values } = readBuild({ trialfit: "1", name: "Bench (invented)", ...parts });
   const { judged } = await judgeBuild(values, [rule], quantities, []);
   expect(judged[0]!.verdict.verdict).toBe("open");
-  return howToSettle(judged[0]!, quantities);
+  return finish(howToSettle(judged[0]!, quantities));
 };
 const mm = (si: number) => si * 1000;
 

@@ -1,5 +1,6 @@
 import type { Catalog } from "../derive/rootsOf.ts";
-import type { Judged } from "./judgeBuild.ts";
+import type { Steps } from "../derive/Steps.ts";
+import type { Judged } from "./Judged.ts";
 import { measuring, type SettledWord, type ToMeasure, wordAtNominal, wordWith } from "./measuring.ts";
 import { AT_ONCE, FINEST, MOST, settleSingly } from "./settleSingly.ts";
 import type { Comparison } from "./Verdict.ts";
@@ -79,8 +80,8 @@ function narrowing(comparison: Comparison, judged: Judged): ReadonlyMap<string, 
  * tolerances, the weightiest dimensions are tried one by one.
  * @returns undefined when no measuring settles it, as when the nominal value lies on the limit
  */
-export function howToSettle(judged: Judged, catalog: Catalog): Settlement | undefined {
-  const becomes = wordAtNominal(judged, catalog);
+export function* howToSettle(judged: Judged, catalog: Catalog): Steps<Settlement | undefined> {
+  const becomes = yield* wordAtNominal(judged, catalog);
   if (becomes === undefined) return undefined;
   const widths = new Map<string, number>();
   for (const comparison of judged.verdict.comparisons.filter((one) => one.state === "possible")) {
@@ -89,17 +90,18 @@ export function howToSettle(judged: Judged, catalog: Catalog): Settlement | unde
   }
   for (const trial of widths.size === 0 ? [] : TRIALS) {
     const measured = measuring(judged, new Map([...widths].map(([path, share]) => [path, trial * share])));
-    if (wordWith(measured, judged, catalog) === becomes) return { becomes, measure: measured.measure };
+    const word = yield* wordWith(measured, judged, catalog);
+    if (word === becomes) return { becomes, measure: measured.measure };
   }
-  return settleSingly(judged, catalog, becomes);
+  return yield* settleSingly(judged, catalog, becomes);
 }
 
 /** Adds to an open verdict what would settle it. */
-export function withSettlement(judged: Judged, catalog: Catalog): Judged {
+export function* withSettlement(judged: Judged, catalog: Catalog): Steps<Judged> {
   if (judged.verdict.verdict !== "open") return judged;
   const settlement =
     judged.verdict.unmeasured === undefined
-      ? howToSettle(judged, catalog)
+      ? yield* howToSettle(judged, catalog)
       : asPublished(judged.verdict.unmeasured, judged);
   return settlement === undefined ? judged : { ...judged, settlement };
 }

@@ -15,7 +15,8 @@ export function factOfField(path: string, value: FieldValue | undefined): Fact {
   }
 }
 
-function factOfDerivation(derivation: Derivation): Fact {
+/** The fact that a derived quantity is. */
+export function factOfDerivation(derivation: Derivation): Fact {
   switch (derivation.state) {
     case "value":
       return {

@@ -1,8 +1,9 @@
-import { deriveAll } from "../derive/deriveAll.ts";
+import { deriveInSteps } from "../derive/deriveAll.ts";
 import type { Catalog } from "../derive/rootsOf.ts";
+import type { Steps } from "../derive/Steps.ts";
 import type { DimensionValue, FieldValue } from "../read/FieldValue.ts";
 import { decideRule } from "./decideRule.ts";
-import type { Judged } from "./judgeBuild.ts";
+import type { Judged } from "./Judged.ts";
 import { lookupOf } from "./lookupOf.ts";
 import type { VerdictWord } from "./Verdict.ts";
 
@@ -42,17 +43,17 @@ export function measuring({ values }: Judged, shares: ReadonlyMap<string, number
 }
 
 /** What the rule says when dimensions were measured so. */
-export function wordWith({ values }: Measured, { rule }: Judged, catalog: Catalog): VerdictWord {
+export function* wordWith({ values }: Measured, { rule }: Judged, catalog: Catalog): Steps<VerdictWord> {
   const wanted = rule.facts.filter((fact) => catalog.has(fact));
-  return decideRule(rule, lookupOf(values, deriveAll(values, catalog, wanted)));
+  return decideRule(rule, lookupOf(values, yield* deriveInSteps(values, catalog, wanted)));
 }
 
 /**
  * What an open verdict becomes when all its dimensions come out as expected.
  * @returns undefined where even that leaves it unsettled
  */
-export function wordAtNominal(judged: Judged, catalog: Catalog): SettledWord | undefined {
+export function* wordAtNominal(judged: Judged, catalog: Catalog): Steps<SettledWord | undefined> {
   const exact = measuring(judged, new Map([...judged.values.keys()].map((path) => [path, 0])));
-  const word = wordWith(exact, judged, catalog);
+  const word = yield* wordWith(exact, judged, catalog);
   return word === "holds" || word === "fails" || word === "not-applicable" ? word : undefined;
 }

@@ -1,5 +1,6 @@
 import { placesOf } from "../derive/places.ts";
 import type { Catalog } from "../derive/rootsOf.ts";
+import { finish, type Steps } from "../derive/Steps.ts";
 import { type Sampled, summarise } from "../derive/statistics/summarise.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
 import type { CompiledRule } from "./CompiledRule.ts";
@@ -80,13 +81,13 @@ class Tally {
  * @param wanted quantities to summarise, of the engine as a whole
  * @throws RangeError when the drawing is not as {@link Drawing} says
  */
-export function sampleVerdicts(
+export function* sampleInSteps(
   values: ReadonlyMap<string, FieldValue>,
   rules: readonly CompiledRule[],
   catalog: Catalog,
   wanted: Iterable<string>,
   drawing: Drawing,
-): Samples {
+): Steps<Samples> {
   checkDrawing(drawing);
   const { whole, common, placed, differs } = whereJudged(values, rules, catalog);
   const engine = new DrawnFacts(values, whole, catalog);
@@ -112,6 +113,7 @@ export function sampleVerdicts(
       });
       for (const rule of here) tally.add(rule, wordOf(lookups.map((one) => decideRule(rule, one))));
     }
+    yield;
   }
   return {
     quantities: new Map(
@@ -122,4 +124,9 @@ export function sampleVerdicts(
     ),
     rules: tally.holdsIn(),
   };
+}
+
+/** {@link sampleInSteps} at once. */
+export function sampleVerdicts(...drawn: Parameters<typeof sampleInSteps>): Samples {
+  return finish(sampleInSteps(...drawn));
 }

@@ -1,6 +1,7 @@
 import type { Catalog } from "../derive/rootsOf.ts";
+import type { Steps } from "../derive/Steps.ts";
 import type { Settlement } from "./howToSettle.ts";
-import type { Judged } from "./judgeBuild.ts";
+import type { Judged } from "./Judged.ts";
 import { measuring, type SettledWord, wordWith } from "./measuring.ts";
 
 /** Share of its tolerance to which an input is measured at most, so that the naming of it means something. */
@@ -37,21 +38,25 @@ function weightiest({ verdict, derivations, values }: Judged): readonly string[]
  * @param becomes what the verdict becomes at the nominal values
  * @returns undefined where none does alone
  */
-export function settleSingly(judged: Judged, catalog: Catalog, becomes: SettledWord): Settlement | undefined {
+export function* settleSingly(
+  judged: Judged,
+  catalog: Catalog,
+  becomes: SettledWord,
+): Steps<Settlement | undefined> {
   let best: { readonly share: number; readonly settlement: Settlement } | undefined;
   for (const path of weightiest(judged)) {
-    const settles = (share: number): Settlement | undefined => {
+    const settles = function* (share: number): Steps<Settlement | undefined> {
       const measured = measuring(judged, new Map([[path, share]]));
-      return wordWith(measured, judged, catalog) === becomes
+      return (yield* wordWith(measured, judged, catalog)) === becomes
         ? { becomes, measure: measured.measure }
         : undefined;
     };
-    let found = settles(FINEST);
+    let found = yield* settles(FINEST);
     if (found === undefined) continue;
     let [low, high] = [FINEST, MOST];
     for (let halving = 0; halving < HALVINGS; halving += 1) {
       const share = (low + high) / 2;
-      const wider = settles(share);
+      const wider = yield* settles(share);
       if (wider === undefined) high = share;
       else [low, found] = [share, wider];
     }

@@ -1,6 +1,6 @@
 import { type Stage, stages } from "../read/FieldSpec.ts";
 import { fields } from "../read/fieldCatalog.ts";
-import type { Judged } from "./judgeBuild.ts";
+import type { Judged } from "./Judged.ts";
 
 /** Part of the spread below which a dimension does not carry a verdict. */
 const CARRIES = 0.02;

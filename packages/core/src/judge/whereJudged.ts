@@ -1,5 +1,5 @@
 import { differingFields, wholeValues } from "../derive/places.ts";
-import { type Catalog, RootFinder } from "../derive/rootsOf.ts";
+import { type Catalog, type RootFinder, rootFinderOf } from "../derive/rootsOf.ts";
 import type { PositionKind } from "../read/FieldSpec.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
 import type { CompiledRule } from "./CompiledRule.ts";
@@ -34,11 +34,7 @@ function kindOf(rule: CompiledRule, finder: RootFinder, differing: ReadonlyMap<s
  */
 export function whereJudged(values: Values, rules: readonly CompiledRule[], catalog: Catalog): WhereJudged {
   const differing = differingFields(values);
-  const finder = new RootFinder(
-    catalog,
-    (path) => values.has(path) || differing.has(path),
-    () => false,
-  );
+  const finder = rootFinderOf(catalog, [...values.keys(), ...differing.keys()]);
   const kindBy = new Map(rules.map((rule) => [rule, kindOf(rule, finder, differing)] as const));
   const those = (kind: PositionKind | undefined) => rules.filter((rule) => kindBy.get(rule) === kind);
   return {

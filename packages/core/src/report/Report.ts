@@ -3,7 +3,7 @@ import type { Doubt } from "../derive/statistics/rootSumSquare.ts";
 import type { Sampled } from "../derive/statistics/summarise.ts";
 import type { Departure } from "../judge/AppliedSet.ts";
 import type { Settlement } from "../judge/howToSettle.ts";
-import type { PlaceVerdict } from "../judge/judgeBuild.ts";
+import type { PlaceVerdict } from "../judge/Judged.ts";
 import type { HoldsIn } from "../judge/sampleVerdicts.ts";
 import type { Comparison, VerdictWord } from "../judge/Verdict.ts";
 import type { Confirmation } from "../read/confirmations.ts";
@@ -128,7 +128,7 @@ export interface ReportSummary {
   readonly toConfirm: number;
   readonly notApplicable: number;
   /**
-   * True when every stop rule that is or may be relevant surely holds. What a person must confirm counts only when
+   * True when every stop rule that is or may be relevant surely holds, and nothing is pending. What a person must confirm counts only when
    * a stage is named: before that, the engine need not stand there to be looked at.
    */
   readonly sound: boolean;
@@ -159,6 +159,30 @@ export interface ReportStatistics {
   readonly about: string;
 }
 
+/** A rule that was not judged yet: what it rests on is still being searched over the tolerances. */
+export interface PendingRule
+  extends Pick<ReportVerdict, "rule" | "title" | "system" | "parts" | "work" | "weight"> {
+  /** Ids of the quantities that it waits for. */
+  readonly awaits: readonly string[];
+  /**
+   * What it would say if every part had its nominal size; absent where that
+   * is not known yet, or it is judged place by place. No verdict.
+   */
+  readonly atNominal?: VerdictWord;
+}
+
+/** What is still being worked out. */
+export interface ReportPending {
+  /** None of them is in `verdicts`, and none of them has passed. */
+  readonly rules: readonly PendingRule[];
+  /** Rules in `verdicts` that are open, and for which it is not known yet what would settle them. */
+  readonly settlements: readonly string[];
+  /** Quantities that are not in `quantities` yet, with the nominal value [SI] where there is one. */
+  readonly quantities: readonly (Pick<ReportQuantity, "id" | "name" | "symbol" | "unit" | "decimals"> & {
+    readonly nominal?: number;
+  })[];
+}
+
 /** The result of an evaluation: plain data, stable order, serialisable. */
 export interface Report {
   readonly format: "trialfit-report";
@@ -177,6 +201,8 @@ export interface Report {
     readonly silenced: readonly Pick<ReportVerdict, "rule" | "title" | "weight" | "verdict">[];
   };
   readonly summary: ReportSummary;
+  /** Only in a report that was made before all was worked out: what is left. The build is not sound while there is any. */
+  readonly pending?: ReportPending;
   /** Where engines were drawn within the tolerances. */
   readonly statistics?: ReportStatistics;
   /** In the order of the rules' ids; also those that hold. */

@@ -80,7 +80,12 @@ function findingSection(
 }
 
 function headline(report: Report): DocumentLine {
-  const { summary } = report;
+  const { summary, pending } = report;
+  if (pending !== undefined)
+    return {
+      text: `NOT YET KNOWN: ${pending.rules.length} rules are still being worked out, and have not passed.`,
+      tone: "bad",
+    };
   if (summary.sound)
     return {
       text: "SOUND as far as it was checked: every stop rule that applies holds over all tolerances.",

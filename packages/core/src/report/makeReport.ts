@@ -3,7 +3,7 @@ import { version } from "../derive/generated/version.ts";
 import { aboutDraws } from "../derive/statistics/drawValue.ts";
 import { reasonOfDefault } from "../derive/withDefaults.ts";
 import type { AppliedSet } from "../judge/AppliedSet.ts";
-import type { Judged } from "../judge/judgeBuild.ts";
+import type { Judged } from "../judge/Judged.ts";
 import type { Drawing, Samples } from "../judge/sampleVerdicts.ts";
 import type { Build } from "../read/Build.ts";
 import type { Stage } from "../read/FieldSpec.ts";
@@ -11,7 +11,14 @@ import type { FieldValue } from "../read/FieldValue.ts";
 import { nearestWord } from "../read/nearestWord.ts";
 import { hashBuild } from "./hashBuild.ts";
 import { printField } from "./printValue.ts";
-import type { Report, ReportExchange, ReportStatistics, ReportSummary, ReportVerdict } from "./Report.ts";
+import type {
+  Report,
+  ReportExchange,
+  ReportPending,
+  ReportStatistics,
+  ReportSummary,
+  ReportVerdict,
+} from "./Report.ts";
 import { reportFields } from "./reportFields.ts";
 import { reportQuantity } from "./reportQuantity.ts";
 import { ASKING, reportVerdict } from "./reportVerdict.ts";
@@ -30,9 +37,15 @@ export interface Evaluated {
   readonly set: AppliedSet | undefined;
   /** What drawn engines say, where engines were drawn. */
   readonly drawn: { readonly drawing: Drawing; readonly samples: Samples } | undefined;
+  /** What is still to come. */
+  readonly pending?: ReportPending | undefined;
 }
 
-function summaryOf(verdicts: readonly ReportVerdict[], stage: Stage | "all"): ReportSummary {
+function summaryOf(
+  verdicts: readonly ReportVerdict[],
+  stage: Stage | "all",
+  pending: ReportPending | undefined,
+): ReportSummary {
   const count = (word: string) => verdicts.filter((one) => one.verdict === word).length;
   const toConfirm = verdicts.filter((one) => one.toConfirm).length;
   const stops = verdicts.filter(
@@ -45,7 +58,7 @@ function summaryOf(verdicts: readonly ReportVerdict[], stage: Stage | "all"): Re
     unknown: count("unknown") - toConfirm,
     toConfirm,
     notApplicable: count("not-applicable"),
-    sound: stops === 0 && verdicts.length > 0,
+    sound: stops === 0 && verdicts.length > 0 && pending === undefined,
     stops,
   };
 }
@@ -70,7 +83,7 @@ function reportSet(
 
 /** Puts everything that was found into one plain, serialisable report in a fixed order. */
 export function makeReport(evaluated: Evaluated): Report {
-  const { build, values, derivations, stage, drawn } = evaluated;
+  const { build, values, derivations, stage, drawn, pending } = evaluated;
   const every = evaluated.judged.map((one) =>
     reportVerdict(one, build.confirmations, drawn?.samples.rules.get(one.rule.file.id)),
   );
@@ -94,7 +107,8 @@ export function makeReport(evaluated: Evaluated): Report {
     },
     stage,
     ...(evaluated.set === undefined ? {} : { set: reportSet(evaluated.set, every.filter(silenced)) }),
-    summary: summaryOf(verdicts, stage),
+    summary: summaryOf(verdicts, stage, pending),
+    ...(pending === undefined ? {} : { pending }),
     ...(drawn === undefined ? {} : { statistics: statisticsOf(drawn.drawing) }),
     verdicts,
     quantities: [...derivations.values()]

@@ -2,7 +2,7 @@ import { quantities } from "../derive/generated/quantities.ts";
 import { isAssumed } from "../derive/isAssumed.ts";
 import { decideLimit } from "../judge/decide.ts";
 import type { Settlement } from "../judge/howToSettle.ts";
-import type { Judged } from "../judge/judgeBuild.ts";
+import type { Judged } from "../judge/Judged.ts";
 import { lookupOf } from "../judge/lookupOf.ts";
 import type { HoldsIn } from "../judge/sampleVerdicts.ts";
 import { type BandEnd, fillTemplate } from "../judge/templateNames.ts";

@@ -1,0 +1,143 @@
+import type { FieldValue } from "../read/FieldValue.ts";
+import { fieldLabel } from "../read/fieldCatalog.ts";
+import { formatNumber } from "../units/formatNumber.ts";
+import { Chain, movedBy } from "./Chain.ts";
+import type { Derivation } from "./Derivation.ts";
+import { describeContradiction } from "./describeContradiction.ts";
+import { isAssumed } from "./isAssumed.ts";
+import { isContradiction } from "./isContradiction.ts";
+import type { Quantity } from "./Quantity.ts";
+import { derivationKey, rememberDerivation, rememberedDerivation } from "./rememberDerivation.ts";
+import type { Catalog, Overrides } from "./rootsOf.ts";
+import type { Steps } from "./Steps.ts";
+import { searchBandInSteps, type Tolerance } from "./searchBand.ts";
+import { rootSumSquare } from "./statistics/rootSumSquare.ts";
+
+/** What a statistic comes to, or undefined where it meets inputs that cannot be: it must not change a value. */
+function possibly<T>(statistic: () => T): T | undefined {
+  try {
+    return statistic();
+  } catch (error) {
+    if (isContradiction(error)) return undefined;
+    throw error;
+  }
+}
+
+/** The quantities of one build, derived one by one as they are asked for. */
+export class Deriver {
+  /** What was derived so far. */
+  readonly results = new Map<string, Derivation>();
+  private readonly nominals = new Map<string, number | undefined>();
+  private readonly chain: Chain;
+  private readonly catalog: Catalog;
+  private readonly overrides: Overrides;
+
+  constructor(values: ReadonlyMap<string, FieldValue>, catalog: Catalog, overrides: Overrides = new Map()) {
+    this.chain = new Chain(values, catalog, overrides);
+    this.catalog = catalog;
+    this.overrides = overrides;
+  }
+
+  /** How many bands and nominal values were found so far. */
+  get found(): number {
+    return this.results.size + this.nominals.size;
+  }
+
+  /** A quantity at the nominal values [SI], or undefined where inputs of it are missing or cannot be. */
+  nominal(id: string): number | undefined {
+    if (this.nominals.has(id)) return this.nominals.get(id);
+    const lacks = this.chain.finder.lacking(id).length > 0;
+    const nominal = lacks ? undefined : possibly(() => this.chain.at(id, movedBy([])));
+    this.nominals.set(id, nominal);
+    return nominal;
+  }
+
+  /** The same, where it was worked out before. */
+  knownNominal(id: string): number | undefined {
+    const derived = this.results.get(id);
+    return derived?.state === "value" ? derived.nominal : this.nominals.get(id);
+  }
+
+  /** What needs no search: a quantity that was derived from the same values before, or lacks an input. */
+  known(id: string): Derivation | undefined {
+    const known = this.results.get(id) ?? this.lacking(id) ?? rememberedDerivation(this.keyOf(id));
+    if (known !== undefined) this.results.set(id, known);
+    return known;
+  }
+
+  /** Derives a quantity with its band. */
+  *derive(id: string): Steps<Derivation> {
+    const known = this.known(id);
+    if (known !== undefined) return known;
+    const result = yield* this.compute(this.catalog.get(id)!, [...this.chain.finder.rootsOf(id)]);
+    rememberDerivation(this.keyOf(id), result);
+    this.results.set(id, result);
+    return result;
+  }
+
+  private lacking(id: string): Derivation | undefined {
+    const missing = this.chain.finder.lacking(id);
+    return missing.length === 0 ? undefined : { state: "missing", id, missing };
+  }
+
+  private keyOf(id: string): string {
+    const { finder } = this.chain;
+    const rests = {
+      quantity: this.catalog.get(id)!,
+      paths: finder.rootsOf(id),
+      ways: [...finder.waysTo(id)].join(),
+    };
+    return derivationKey(rests, (path) => this.chain.value(path));
+  }
+
+  /** A direct input as text for people, with its name. */
+  private shown(path: string): string | undefined {
+    const value = this.chain.value(path);
+    if (value?.kind === "dimension") return `${fieldLabel(path)} ${value.text}`;
+    const other = this.catalog.get(path);
+    const nominal = other === undefined ? undefined : this.nominal(path);
+    if (other === undefined || nominal === undefined) return undefined;
+    return `${other.name} ${formatNumber(nominal, other.unit, { decimals: other.decimals })}`;
+  }
+
+  /** What the ways taken down to the fields take for granted. */
+  private takenFor(id: string): readonly string[] {
+    if (!this.catalog.has(id) || this.overrides.has(id)) return [];
+    const { inputs, assumes } = this.chain.finder.routeOf(id);
+    const below = Object.values(inputs).flatMap((path) => this.takenFor(path));
+    return [...new Set(assumes === undefined ? below : [assumes, ...below])];
+  }
+
+  private *compute(quantity: Quantity, roots: readonly string[]): Steps<Derivation> {
+    const { id } = quantity;
+    const tolerances = (quantity.nominalOnly ? [] : roots).flatMap((path): Tolerance[] => {
+      const value = this.chain.value(path);
+      return value?.kind === "dimension" && value.low < value.high ? [{ path, ...value }] : [];
+    });
+    try {
+      return { state: "value", id, ...(yield* this.values(quantity, roots, tolerances)) };
+    } catch (error) {
+      if (!isContradiction(error)) throw error;
+      const reason = describeContradiction(quantity, error.message, (path) => this.shown(path));
+      return { state: "impossible", id, reason };
+    }
+  }
+
+  private *values(quantity: Quantity, roots: readonly string[], tolerances: readonly Tolerance[]) {
+    const { id, shape, nominalOnly } = quantity;
+    const nominal = this.chain.at(id, movedBy([]));
+    const at = (point: readonly number[]) =>
+      this.chain.at(id, movedBy(tolerances.map(({ path }, index) => [path, point[index]!])));
+    const guarded = shape === "guarded";
+    const band = yield* searchBandInSteps(at, tolerances, nominal, guarded);
+    const likely = nominalOnly ? undefined : possibly(() => rootSumSquare(at, tolerances, band, guarded));
+    return {
+      nominal,
+      ...band,
+      ...(likely === undefined ? {} : { rootSumSquare: likely }),
+      inputs: this.chain.inputsOf(quantity, movedBy([])),
+      assumed: roots.filter((path) => isAssumed(this.chain.value(path))).sort(),
+      takenFor: this.takenFor(id),
+    };
+  }
+}
