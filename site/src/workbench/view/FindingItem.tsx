@@ -54,7 +54,7 @@ export function FindingItem({ item, nameOf, goTo, state, actions }: Props) {
         )}
         {band !== undefined && <span class="glance number">{band.text}</span>}
       </summary>
-      <LineList lines={word === undefined ? lines : lines.slice(1)} />
+      <LineList lines={lines[0]?.label === word ? lines.slice(1) : lines} />
       {spread !== undefined && <Spread spread={spread} />}
       {entries.length > 0 && (
         <p class="needs">

@@ -3,11 +3,11 @@ import {
   compareBuilds,
   describeChange,
   editBuildText,
-  evaluate,
   formatProblem,
   InputError,
   parseSource,
   readBuildText,
+  refineBuild,
 } from "trialfit";
 import type { DocumentView, Entry, FromWorker, JudgeOptions, ToWorker, Trouble } from "../protocol.ts";
 import { inUnit } from "./inUnit.ts";
@@ -16,6 +16,9 @@ import { readWhatCan } from "./readWhatCan.ts";
 import { viewDocument } from "./viewDocument.ts";
 import { viewReport } from "./viewReport.ts";
 import { writeEntry } from "./writeEntry.ts";
+
+/** Why the judging of an older state ends. */
+const OUTDATED = new Error("a newer state of the build has come");
 
 type Post = (message: FromWorker) => void;
 
@@ -28,7 +31,7 @@ export class Bench {
   private held: Build | undefined;
   /** Why the build to compare with could not be kept. */
   private unheld: DocumentView | undefined;
-  private revision = 0;
+  private stop = new AbortController();
 
   constructor(post: Post) {
     this.post = post;
@@ -36,7 +39,9 @@ export class Bench {
 
   /** Does what the page asks; answers come through `post`, with the revision that was asked for. */
   async take(message: ToWorker): Promise<void> {
-    this.revision = message.revision;
+    this.stop.abort(OUTDATED);
+    this.stop = new AbortController();
+    const { signal } = this.stop;
     try {
       this.change(message);
     } catch (error) {
@@ -50,7 +55,11 @@ export class Bench {
       this.tell(message.revision, troubles);
       return;
     }
-    await this.judge(message.revision);
+    try {
+      await this.judge(message.revision, signal);
+    } catch (error) {
+      if (error !== OUTDATED) throw error;
+    }
   }
 
   private change(message: ToWorker): void {
@@ -105,7 +114,7 @@ export class Bench {
     this.post({ kind: "text", revision, text: this.text, name, entries: this.entries(), troubles });
   }
 
-  private async judge(revision: number): Promise<void> {
+  private async judge(revision: number, signal: AbortSignal): Promise<void> {
     const begun = performance.now();
     const { build, troubles } = readWhatCan(this.text, this.file);
     this.tell(revision, troubles, build?.name);
@@ -118,20 +127,18 @@ export class Bench {
       ...(stage === undefined ? {} : { stage }),
       ...(set === undefined ? {} : { sets: [set] }),
     };
-    const report = await evaluate(build, options);
-    if (revision !== this.revision) return;
-    this.post({
-      kind: "report",
-      revision,
-      view: viewReport(report, []),
-      done: true,
-      took: performance.now() - begun,
-    });
+    for await (const { report, pending } of refineBuild(build, { ...options, signal }))
+      this.post({
+        kind: "report",
+        revision,
+        view: viewReport(report),
+        done: pending.length === 0,
+        took: performance.now() - begun,
+      });
     if (this.held === undefined) this.post({ kind: "change", revision, view: this.unheld });
     else {
       const change = await compareBuilds(this.held, build, options);
-      if (revision === this.revision)
-        this.post({ kind: "change", revision, view: viewDocument(describeChange(change)) });
+      this.post({ kind: "change", revision, view: viewDocument(describeChange(change)) });
     }
   }
 }

@@ -1,5 +1,5 @@
 import { confirmationPath, describeReport, fieldLabel, type Report, type ReportVerdict } from "trialfit";
-import type { ItemView, ReportView } from "../protocol.ts";
+import type { ItemView, ReportView, SectionView } from "../protocol.ts";
 import { viewDocument } from "./viewDocument.ts";
 
 const MOST_WANTED = 12;
@@ -39,24 +39,61 @@ function wantedOf(report: Report): ReportView["wanted"] {
     .slice(0, MOST_WANTED);
 }
 
-/**
- * A report as the page shows it.
- * @param pending rules whose tolerances are still being worked out: they have no verdict yet
- */
-export function viewReport(report: Report, pending: readonly string[]): ReportView {
+/** Rules without a verdict yet, with what they say at the nominal sizes where that is known. */
+function pendingSection({ pending }: Report): readonly SectionView[] {
+  if (pending === undefined || pending.rules.length === 0) return [];
+  return [
+    {
+      heading: `Being worked out (${pending.rules.length})`,
+      intro: "The tolerances of these are still being searched. None of them has passed.",
+      items: pending.rules.map(({ rule, title, parts, weight, work, atNominal }) => ({
+        title,
+        id: rule,
+        tone: "doubt",
+        word: "pending",
+        weight,
+        work,
+        parts,
+        lines: [
+          {
+            text:
+              atNominal === undefined
+                ? "not known yet"
+                : `if every part had its nominal size: ${atNominal.replaceAll("-", " ")}`,
+            tone: "doubt",
+          },
+        ],
+      })),
+    },
+  ];
+}
+
+/** A report as the page shows it; rules that are still being worked out stand in it without a verdict. */
+export function viewReport(report: Report): ReportView {
   const byRule = new Map(report.verdicts.map((verdict) => [verdict.rule, verdict]));
   const { sections, ...document } = viewDocument(describeReport(report));
   const { holds, fails, open, unknown, toConfirm, notApplicable } = report.summary;
   return {
     ...document,
-    sections: sections.map((section) => ({
-      ...section,
-      items: section.items.map((item) => {
-        const verdict = item.id === undefined ? undefined : byRule.get(item.id);
-        return verdict === undefined ? item : ofVerdict(item, verdict, report);
-      }),
-    })),
-    counts: { pending: pending.length, fails, open, unknown, toConfirm, holds, notApplicable },
+    sections: [
+      ...pendingSection(report),
+      ...sections.map((section) => ({
+        ...section,
+        items: section.items.map((item) => {
+          const verdict = item.id === undefined ? undefined : byRule.get(item.id);
+          return verdict === undefined ? item : ofVerdict(item, verdict, report);
+        }),
+      })),
+    ],
+    counts: {
+      pending: report.pending?.rules.length ?? 0,
+      fails,
+      open,
+      unknown,
+      toConfirm,
+      holds,
+      notApplicable,
+    },
     wanted: wantedOf(report),
   };
 }
