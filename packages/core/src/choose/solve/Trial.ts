@@ -1,0 +1,102 @@
+import { Chain, movedBy } from "../../derive/Chain.ts";
+import { isContradiction } from "../../derive/isContradiction.ts";
+import type { Catalog } from "../../derive/rootsOf.ts";
+import type { DimensionValue, FieldValue } from "../../read/FieldValue.ts";
+import { type Aim, missOf, type Wanted } from "./Wanted.ts";
+
+/** Miss of an aim that has no value where the sizes contradict each other: far beyond any that can be. */
+const IMPOSSIBLE = 1e6;
+
+function exact(value: number, unit: string): DimensionValue {
+  return {
+    kind: "dimension",
+    nominal: value,
+    low: value,
+    high: value,
+    unit,
+    text: "",
+    provenance: "target",
+    toleranceFrom: "none",
+  };
+}
+
+/** Tries sizes of the wanted dimensions: what every aim comes to. Points are in shares of each wanted range, 0 to 1. */
+export class Trial {
+  readonly wanted: readonly Wanted[];
+  readonly aims: readonly Aim[];
+  private readonly chain: Chain;
+
+  /** @param values fields of the build, defaults filled in, without the wanted ones */
+  constructor(
+    values: ReadonlyMap<string, FieldValue>,
+    catalog: Catalog,
+    wanted: readonly Wanted[],
+    aims: readonly Aim[],
+  ) {
+    this.wanted = wanted;
+    this.aims = aims;
+    const filled = new Map(values);
+    for (const { path, low, high, unit } of wanted) filled.set(path, exact((low + high) / 2, unit));
+    this.chain = new Chain(filled, catalog);
+  }
+
+  /** Paths of the fields that an aim cannot do without, and which wanted fields it rests on. */
+  lacking(id: string): readonly string[] {
+    return this.chain.finder.lacking(id);
+  }
+
+  restsOn(id: string): readonly Wanted[] {
+    const roots = this.chain.finder.rootsOf(id);
+    return this.wanted.filter(({ path }) => roots.has(path));
+  }
+
+  sizesAt(point: readonly number[]): readonly number[] {
+    return this.wanted.map(({ low, high }, index) => low + point[index]! * (high - low));
+  }
+
+  pointOf(sizes: readonly number[]): readonly number[] {
+    return this.wanted.map(({ low, high }, index) =>
+      high === low ? 0 : (sizes[index]! - low) / (high - low),
+    );
+  }
+
+  /** What each aim comes to [SI]; undefined where the sizes contradict each other. */
+  reached(sizes: readonly number[]): readonly (number | undefined)[] {
+    const moved = movedBy(
+      this.wanted.map(({ path }, index) => [path, sizes[index]!] as const),
+      true,
+    );
+    return this.aims.map(({ id }) => {
+      try {
+        return this.chain.at(id, moved);
+      } catch (error) {
+        if (isContradiction(error)) return undefined;
+        throw error;
+      }
+    });
+  }
+
+  /** How far each aim is off at these sizes, in its allowances. */
+  misses(sizes: readonly number[]): readonly number[] {
+    return this.reached(sizes).map((value, index) =>
+      value === undefined ? IMPOSSIBLE : missOf(this.aims[index]!, value),
+    );
+  }
+
+  /** The same with one wanted dimension held at a size. */
+  holding(index: number, size: number): Trial {
+    const wanted = this.wanted.with(index, { ...this.wanted[index]!, low: size, high: size });
+    return Object.assign(Object.create(Trial.prototype) as Trial, this, { wanted });
+  }
+
+  /** The same aims but for some. */
+  without(left: ReadonlySet<string>): Trial {
+    const fewer = this.aims.filter(({ id }) => !left.has(id));
+    return Object.assign(Object.create(Trial.prototype) as Trial, this, { aims: fewer });
+  }
+}
+
+/** The aim that is farthest off. */
+export function worstMiss(misses: readonly number[]): number {
+  return misses.reduce((worst, miss) => Math.max(worst, Math.abs(miss)), 0);
+}

@@ -1,0 +1,84 @@
+import type { Catalog } from "../../derive/rootsOf.ts";
+import type { FieldValue } from "../../read/FieldValue.ts";
+import { findConflict } from "./findConflict.ts";
+import { type Family, findFamily } from "./findFamily.ts";
+import { type Fit, fitAims, MET } from "./fitAims.ts";
+import { roundSizes } from "./roundSizes.ts";
+import { Trial } from "./Trial.ts";
+import { type Aim, missOf, type Wanted } from "./Wanted.ts";
+
+/** What an aim comes to with the sizes found. */
+export interface AimReached {
+  readonly aim: Aim;
+  /** [SI]; undefined where the sizes contradict each other. */
+  readonly value: number | undefined;
+  readonly met: boolean;
+}
+
+export type Solved =
+  /** Inputs are missing that are not wanted. */
+  | { readonly state: "missing"; readonly missing: readonly string[] }
+  /** Wanted dimensions on which no aim rests. */
+  | { readonly state: "aimless"; readonly idle: readonly string[] }
+  | {
+      readonly state: "solved";
+      /** As the aims give them, and as they can be ordered; by wanted dimension [SI]. */
+      readonly exact: readonly number[];
+      readonly sizes: readonly number[];
+      readonly reached: readonly AimReached[];
+      readonly family?: Family;
+    }
+  | {
+      readonly state: "conflict";
+      /** The fewest aims that cannot be met together. */
+      readonly conflict: readonly Aim[];
+      /** The sizes that come nearest to all, and what they reach. */
+      readonly sizes: readonly number[];
+      readonly reached: readonly AimReached[];
+      /** Met exactly, but not by sizes that can be ordered in these steps. */
+      readonly bySteps: boolean;
+    };
+
+function reachedAt(trial: Trial, sizes: readonly number[]): readonly AimReached[] {
+  return trial.reached(sizes).map((value, index) => {
+    const aim = trial.aims[index]!;
+    return { aim, value, met: value !== undefined && Math.abs(missOf(aim, value)) <= MET };
+  });
+}
+
+/**
+ * Sizes of the wanted dimensions at which the aims are met, at nominal values; whether they hold over the tolerances is
+ * for the rules to say.
+ * @param values fields of the build, defaults filled in, without the wanted ones
+ */
+export function solveAims(
+  values: ReadonlyMap<string, FieldValue>,
+  catalog: Catalog,
+  wanted: readonly Wanted[],
+  aims: readonly Aim[],
+): Solved {
+  const trial = new Trial(values, catalog, wanted, aims);
+  const missing = [...new Set(aims.flatMap(({ id }) => trial.lacking(id)))].sort();
+  if (missing.length > 0) return { state: "missing", missing };
+  const used = new Set(aims.flatMap(({ id }) => trial.restsOn(id)));
+  const idle = wanted.filter((one) => !used.has(one)).map(({ path }) => path);
+  if (idle.length > 0) return { state: "aimless", idle };
+  const exact = fitAims(trial);
+  const rounded: Fit = roundSizes(trial, exact);
+  if (rounded.off > MET)
+    return {
+      state: "conflict",
+      conflict: exact.off > MET ? findConflict(trial) : aims,
+      sizes: exact.off > MET ? exact.sizes : rounded.sizes,
+      reached: reachedAt(trial, exact.off > MET ? exact.sizes : rounded.sizes),
+      bySteps: exact.off <= MET,
+    };
+  const family = findFamily(trial, exact);
+  return {
+    state: "solved",
+    exact: exact.sizes,
+    sizes: rounded.sizes,
+    reached: reachedAt(trial, rounded.sizes),
+    ...(family === undefined ? {} : { family }),
+  };
+}
