@@ -77,6 +77,7 @@ export { nearestWord } from "./read/nearestWord.ts";
 export { formatProblem, InputError, type Problem } from "./read/Problem.ts";
 export { MAX_SOURCE_LENGTH, parseSource } from "./read/parseSource.ts";
 export { readBuild, readBuildText } from "./read/readBuild.ts";
+export { withField } from "./read/withField.ts";
 export { describeComparison, operatorWords } from "./report/describeComparison.ts";
 export { describeCondition } from "./report/describeCondition.ts";
 export { type Detail, describeFinding } from "./report/describeFinding.ts";
@@ -89,8 +90,10 @@ export { explainRule } from "./report/explainRule.ts";
 export { type FindingGroup, findingGroups, groupFindings, groupOf } from "./report/groupFindings.ts";
 export { printBand } from "./report/printValue.ts";
 export type {
+  PendingRule,
   Report,
   ReportField,
+  ReportPending,
   ReportQuantity,
   ReportStatistics,
   ReportSummary,
