@@ -79,6 +79,7 @@ export { formatProblem, InputError, type Problem } from "./read/Problem.ts";
 export { MAX_SOURCE_LENGTH, parseSource } from "./read/parseSource.ts";
 export { readBuild, readBuildText } from "./read/readBuild.ts";
 export { syntaxOf } from "./read/syntaxOf.ts";
+export { withField } from "./read/withField.ts";
 export { describeComparison, operatorWords } from "./report/describeComparison.ts";
 export { describeCondition } from "./report/describeCondition.ts";
 export { type Detail, describeFinding } from "./report/describeFinding.ts";
@@ -91,8 +92,10 @@ export { explainRule } from "./report/explainRule.ts";
 export { type FindingGroup, findingGroups, groupFindings, groupOf } from "./report/groupFindings.ts";
 export { printBand } from "./report/printValue.ts";
 export type {
+  PendingRule,
   Report,
   ReportField,
+  ReportPending,
   ReportQuantity,
   ReportStatistics,
   ReportSummary,

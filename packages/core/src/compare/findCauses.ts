@@ -1,4 +1,4 @@
-import { Chain, movedBy } from "../derive/Chain.ts";
+import { Chain, unmoved } from "../derive/Chain.ts";
 import { isContradiction } from "../derive/isContradiction.ts";
 import type { Catalog } from "../derive/rootsOf.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
@@ -9,12 +9,11 @@ type Values = ReadonlyMap<string, FieldValue>;
 /** Nominal values of those quantities that these values give. */
 function nominals(values: Values, catalog: Catalog, wanted: readonly string[]): ReadonlyMap<string, number> {
   const chain = new Chain(values, catalog);
-  const nominal = movedBy([]);
   return new Map(
     wanted.flatMap((id) => {
       if (chain.finder.lacking(id).length > 0) return [];
       try {
-        return [[id, chain.at(id, nominal)] as const];
+        return [[id, chain.at(id, unmoved)] as const];
       } catch (error) {
         if (isContradiction(error)) return [];
         throw error;

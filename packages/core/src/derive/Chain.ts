@@ -1,4 +1,5 @@
 import type { FieldValue, TableRow } from "../read/FieldValue.ts";
+import { PointMemory } from "./PointMemory.ts";
 import type { Quantity } from "./Quantity.ts";
 import { type Catalog, type Overrides, type RootFinder, rootFinderOf } from "./rootsOf.ts";
 import type { TakenRoute } from "./routeOf.ts";
@@ -11,6 +12,8 @@ export interface Moved {
   readonly known: Map<string, number>;
   /** True where these values will hardly be asked for again, so that nothing of them is kept. */
   readonly once: boolean;
+  /** Whether a quantity rests on any of the fields; points at which the same fields are moved can share it. */
+  readonly touches: Map<string, boolean>;
 }
 
 /** What a computation is given that has no tolerance. */
@@ -19,12 +22,33 @@ interface Fixed {
   readonly tables: Readonly<Record<string, readonly TableRow[]>>;
 }
 
-/** Fields to compute with in place of their nominal values [SI]. */
-export const movedBy = (fields: Iterable<readonly [string, number]>, once = false): Moved => ({
-  fields: new Map(fields),
+/** Nothing moved. */
+export const unmoved: Moved = { fields: new Map(), known: new Map(), once: false, touches: new Map() };
+
+/** Fields to compute with in place of their nominal values [SI]; they will hardly be asked for again. */
+export const movedOnce = (fields: ReadonlyMap<string, number>): Moved => ({
+  fields,
   known: new Map(),
-  once,
+  once: true,
+  touches: new Map(),
 });
+
+/** Points at which always the same fields are moved, each given as one number for each field in order [SI]. */
+export function movedAlong(paths: readonly string[]): (point: readonly number[]) => Moved {
+  const touches = new Map<string, boolean>();
+  return (point) => {
+    const fields = new Map<string, number>();
+    for (let index = 0; index < paths.length; index += 1) fields.set(paths[index]!, point[index]!);
+    return { fields, known: new Map(), once: false, touches };
+  };
+}
+
+/** What a searching quantity rests on that can be moved, with its value at every point so far. */
+interface Searched {
+  readonly paths: readonly string[];
+  readonly nominals: readonly number[];
+  readonly memory: PointMemory;
+}
 
 /**
  * The quantities of one build at single values: the whole way from a quantity down to the entered fields, with any of
@@ -32,8 +56,8 @@ export const movedBy = (fields: Iterable<readonly [string, number]>, once = fals
  */
 export class Chain {
   readonly finder: RootFinder;
-  /** Values by what they rest on, of quantities whose computation is a search of its own. */
-  private readonly searched = new Map<string, number>();
+  /** Quantities whose computation is a search of its own. */
+  private readonly searched = new Map<string, Searched>();
   private readonly nominals = new Map<string, number>();
   private readonly fixed = new Map<string, Fixed>();
   private readonly values: Values;
@@ -62,7 +86,7 @@ export class Chain {
     if (direct !== undefined) return direct;
     const field = this.value(id);
     if (field?.kind === "dimension") return field.nominal;
-    const touched = moved.fields.size > 0 && this.touches(id, moved.fields);
+    const touched = moved.fields.size > 0 && this.touches(id, moved);
     if (!touched) {
       const known = this.nominals.get(id);
       if (known !== undefined) return known;
@@ -112,21 +136,37 @@ export class Chain {
     return fixed;
   }
 
-  private touches(id: string, moved: ReadonlyMap<string, number>): boolean {
-    for (const root of this.finder.rootsOf(id)) if (moved.has(root)) return true;
-    return false;
+  private touches(id: string, { fields, touches }: Moved): boolean {
+    let touched = touches.get(id);
+    if (touched === undefined) {
+      touched = false;
+      for (const root of this.finder.rootsOf(id)) if (fields.has(root)) touched = true;
+      touches.set(id, touched);
+    }
+    return touched;
+  }
+
+  private searchedOf({ id }: Quantity): Searched {
+    let searched = this.searched.get(id);
+    if (searched === undefined) {
+      const given = [...this.finder.rootsOf(id)].flatMap((path) => {
+        const value = this.value(path);
+        return value?.kind === "dimension" ? [{ path, nominal: value.nominal }] : [];
+      });
+      const paths = given.map(({ path }) => path);
+      searched = { paths, nominals: given.map(({ nominal }) => nominal), memory: new PointMemory() };
+      this.searched.set(id, searched);
+    }
+    return searched;
   }
 
   /** Computes a searching quantity once for each set of values that it rests on. */
   private search(quantity: Quantity, moved: Moved): number {
-    const roots = this.finder.rootsOf(quantity.id);
-    const key = JSON.stringify([quantity.id, [...moved.fields].filter(([path]) => roots.has(path))]);
-    let result = this.searched.get(key);
-    if (result === undefined) {
-      result = this.compute(quantity, moved);
-      this.searched.set(key, result);
-    }
-    return result;
+    const { paths, nominals, memory } = this.searchedOf(quantity);
+    const point = new Float64Array(paths.length);
+    for (let index = 0; index < paths.length; index += 1)
+      point[index] = moved.fields.get(paths[index]!) ?? nominals[index]!;
+    return memory.at(point, () => this.compute(quantity, moved));
   }
 
   private compute(quantity: Quantity, moved: Moved): number {

@@ -1,7 +1,7 @@
 import type { FieldValue } from "../read/FieldValue.ts";
 import { fieldLabel } from "../read/fieldCatalog.ts";
 import { formatNumber } from "../units/formatNumber.ts";
-import { Chain, movedBy } from "./Chain.ts";
+import { Chain, movedAlong, unmoved } from "./Chain.ts";
 import type { Derivation } from "./Derivation.ts";
 import { describeContradiction } from "./describeContradiction.ts";
 import { isAssumed } from "./isAssumed.ts";
@@ -47,7 +47,7 @@ export class Deriver {
   nominal(id: string): number | undefined {
     if (this.nominals.has(id)) return this.nominals.get(id);
     const lacks = this.chain.finder.lacking(id).length > 0;
-    const nominal = lacks ? undefined : possibly(() => this.chain.at(id, movedBy([])));
+    const nominal = lacks ? undefined : possibly(() => this.chain.at(id, unmoved));
     this.nominals.set(id, nominal);
     return nominal;
   }
@@ -125,9 +125,9 @@ export class Deriver {
 
   private *values(quantity: Quantity, roots: readonly string[], tolerances: readonly Tolerance[]) {
     const { id, shape, nominalOnly } = quantity;
-    const nominal = this.chain.at(id, movedBy([]));
-    const at = (point: readonly number[]) =>
-      this.chain.at(id, movedBy(tolerances.map(({ path }, index) => [path, point[index]!])));
+    const nominal = this.chain.at(id, unmoved);
+    const moved = movedAlong(tolerances.map(({ path }) => path));
+    const at = (point: readonly number[]) => this.chain.at(id, moved(point));
     const guarded = shape === "guarded";
     const band = yield* searchBandInSteps(at, tolerances, nominal, guarded);
     const likely = nominalOnly ? undefined : possibly(() => rootSumSquare(at, tolerances, band, guarded));
@@ -135,7 +135,7 @@ export class Deriver {
       nominal,
       ...band,
       ...(likely === undefined ? {} : { rootSumSquare: likely }),
-      inputs: this.chain.inputsOf(quantity, movedBy([])),
+      inputs: this.chain.inputsOf(quantity, unmoved),
       assumed: roots.filter((path) => isAssumed(this.chain.value(path))).sort(),
       takenFor: this.takenFor(id),
     };

@@ -1,4 +1,4 @@
-import { Chain, type Moved, movedBy } from "../derive/Chain.ts";
+import { Chain, type Moved, movedOnce } from "../derive/Chain.ts";
 import { isContradiction } from "../derive/isContradiction.ts";
 import type { Place } from "../derive/places.ts";
 import type { Catalog } from "../derive/rootsOf.ts";
@@ -70,7 +70,7 @@ export class DrawnFacts {
    * @param fields dimensions by path [SI]; any other is at its nominal value
    */
   at(fields: ReadonlyMap<string, number>): Lookup {
-    const moved = movedBy(fields, true);
+    const moved = movedOnce(fields);
     const known = new Map<string, Fact>();
     return (name) => {
       let fact = known.get(name);

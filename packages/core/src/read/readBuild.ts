@@ -8,7 +8,7 @@ import type { FieldValue } from "./FieldValue.ts";
 import type { ReadField } from "./fieldSchema.ts";
 import { InputError, type Problem } from "./Problem.ts";
 import { parseSource, type Source } from "./parseSource.ts";
-import { positionsBeyond } from "./positions.ts";
+import { requirePositions } from "./requirePositions.ts";
 
 // zod otherwise probes for code generation, which a page's content-security policy may forbid.
 z.config({ jitless: true });
@@ -47,14 +47,7 @@ function read(data: unknown, file: string, locate: Source["locate"]): Build {
   }
   const values = new Map<string, FieldValue>();
   collect(result.data, "", values);
-  const beyond = positionsBeyond(values);
-  if (beyond.length > 0)
-    throw new InputError(
-      beyond.map(({ path, ...rest }): Problem => {
-        const place = locate(path, true);
-        return { file, line: place?.line, column: place?.column, field: path.join("."), ...rest };
-      }),
-    );
+  requirePositions(values, file, locate);
   const confirmations = new Map<string, Confirmation>(Object.entries(result.data.confirmations ?? {}));
   for (const [rule, confirmation] of confirmations)
     values.set(confirmationPath(rule), confirmationValue(confirmation));

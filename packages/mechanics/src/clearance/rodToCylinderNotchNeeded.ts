@@ -1,5 +1,5 @@
 import { notNegative, requireAll } from "../check/requireAll.ts";
-import { type RodNearest, sweepOutline } from "../outline/sweepOutline.ts";
+import { type RodNearest, surelyClears, sweepOutline } from "../outline/sweepOutline.ts";
 import { boreHalfChord } from "./rodToCylinderChordClearance.ts";
 import {
   cylinderObstacle,
@@ -36,8 +36,13 @@ function leastThatClears(request: NotchRequest<never>, open: "depth" | "height",
   const { wanted, notch, ...geometry } = request;
   requireAll(notNegative, { wanted });
   const { crank, outline } = geometry;
-  const nearestAt = (cut: RodNotch | undefined): RodNearest =>
-    sweepOutline({ crank, outline, obstacle: cylinderObstacle({ ...geometry, notch: cut }) });
+  const sweepWith = (cut: RodNotch | undefined) => ({
+    crank,
+    outline,
+    obstacle: cylinderObstacle({ ...geometry, notch: cut }),
+  });
+  const nearestAt = (cut: RodNotch | undefined): RodNearest => sweepOutline(sweepWith(cut));
+  if (surelyClears(sweepWith(undefined), wanted)) return 0;
   let nearest = nearestAt(undefined);
   if (nearest.clearance >= wanted) return 0;
   // A size that leaves one point too near is too small, and the size that just clears that point is never too

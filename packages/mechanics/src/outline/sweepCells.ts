@@ -1,22 +1,9 @@
 import { largestRodAngle } from "../kinematics/rodAngle.ts";
-import { distanceAt } from "./distanceAt.ts";
-import type { OutlineCurve } from "./OutlineCurve.ts";
-import { type RodFrame, rodFrame } from "./rodFrame.ts";
+import { CellList } from "./CellList.ts";
+import { FrameList } from "./FrameList.ts";
+import { curveU, curveV, type OutlineCurve } from "./OutlineCurve.ts";
+import { orderBy } from "./orderBy.ts";
 import type { RodSweep } from "./sweepOutline.ts";
-
-/** A stretch of crank angle by a stretch of one outline element, against one part of the obstacle. */
-export interface SweepCell {
-  readonly curve: number;
-  readonly part: number;
-  /** place of the rod at the middle of the cell, kept because cells halved along the element share it */
-  readonly frame: RodFrame;
-  readonly angle: number;
-  readonly halfAngle: number;
-  readonly t: number;
-  readonly halfT: number;
-  /** no point of the cell is nearer than this [m] */
-  readonly bound: number;
-}
 
 /** Cells a turn is first divided in: 7.5 degrees each, a few millimetres of motion. */
 const firstCells = 48;
@@ -33,6 +20,12 @@ function motionPerRadian({ crank, motion }: RodSweep, curve: OutlineCurve): numb
   return crank.throwRadius + curve.reach * turning + (motion?.perRadian ?? 0);
 }
 
+/** Room for cells and frames of most sweeps; one sweep is done before the next begins, so they are used again. */
+const ROOM = 4096;
+const frames = new FrameList(ROOM);
+const levels = [new CellList(ROOM), new CellList(ROOM)] as const;
+const done = new CellList(ROOM);
+
 /**
  * The cells that can hold the least distance. A distance changes by no more than the point moves, so the
  * value in the middle of a cell less the farthest way from there to its rim is below every value inside;
@@ -40,21 +33,26 @@ function motionPerRadian({ crank, motion }: RodSweep, curve: OutlineCurve): numb
  * longer side, down to the finest size.
  * @param sweep the mechanism, the outline and the parts of the obstacle
  * @param curves the curves of the outline
- * @returns the cells left, and the least distance found in the middle of one
+ * @param below only distances below this [m] are sought
+ * @returns the cells left, until the next call, and the least distance found in the middle of one or `below`
  *
  * Source: branch and bound with a Lipschitz constant.
  */
 export function sweepCells(
   sweep: RodSweep,
   curves: readonly OutlineCurve[],
-): { readonly cells: readonly SweepCell[]; readonly least: number } {
+  below = Number.POSITIVE_INFINITY,
+): { readonly cells: CellList; readonly least: number } {
   const { crank, obstacle } = sweep;
   const motions = curves.map((curve) => motionPerRadian(sweep, curve));
   const size = finest * (crank.throwRadius + Math.max(...curves.map(({ reach }) => reach)));
-  let least = Number.POSITIVE_INFINITY;
-  let next: SweepCell[] = [];
+  let least = below;
+  let [next, cells]: [CellList, CellList] = [levels[0], levels[1]];
+  frames.clear();
+  next.length = 0;
+  done.length = 0;
   const add = (
-    frame: RodFrame,
+    frame: number,
     curve: number,
     part: number,
     angle: number,
@@ -63,45 +61,52 @@ export function sweepCells(
     halfT: number,
   ): void => {
     const element = curves[curve]!;
-    const value = distanceAt(frame, element, t, obstacle[part]!);
+    const [sin, cos] = [frames.sin[frame]!, frames.cos[frame]!];
+    const u = curveU(element, t);
+    const v = curveV(element, t);
+    const x = frames.x[frame]! - u * sin + v * cos;
+    const value = obstacle[part]!(x, frames.y[frame]! + u * cos + v * sin, angle);
     const bound = value - motions[curve]! * halfAngle - element.length * halfT;
     if (value < least) least = value;
-    if (bound < least) next.push({ curve, part, frame, angle, halfAngle, t, halfT, bound });
+    if (bound < least) next.push(curve, part, frame, angle, halfAngle, t, halfT, bound);
   };
 
   const halfAngle = Math.PI / firstCells;
   const count = firstCells * (sweep.motion?.turns ?? 1);
   for (let i = 0; i < count; i++) {
     const angle = (2 * i + 1) * halfAngle;
-    const frame = rodFrame(crank, angle);
+    const frame = frames.add(crank, angle);
     for (let curve = 0; curve < curves.length; curve++) {
       for (let part = 0; part < obstacle.length; part++) add(frame, curve, part, angle, halfAngle, 0.5, 0.5);
     }
   }
 
   // The most promising cells first, as their children lower the distance all others must beat.
-  next.sort((a, b) => a.bound - b.bound);
-  const done: SweepCell[] = [];
+  let order: Uint32Array | undefined = orderBy(next.bound, next.length);
   while (next.length > 0) {
-    const cells = next;
-    next = [];
-    for (const cell of cells) {
-      const { curve, part, angle, t, bound } = cell;
+    [next, cells] = [cells, next];
+    next.length = 0;
+    for (let place = 0; place < cells.length; place++) {
+      const i: number = order === undefined ? place : order[place]!;
+      const bound = cells.bound[i]!;
       if (bound >= least) continue;
-      const turned = motions[curve]! * cell.halfAngle;
-      const along = curves[curve]!.length * cell.halfT;
+      const [curve, part, frame] = [cells.curve[i]!, cells.part[i]!, cells.frame[i]!];
+      const [angle, turning, t, halfT] = [cells.angle[i]!, cells.halfAngle[i]!, cells.t[i]!, cells.halfT[i]!];
+      const turned = motions[curve]! * turning;
+      const along = curves[curve]!.length * halfT;
       if (turned + along <= size) {
-        done.push(cell);
+        done.push(curve, part, frame, angle, turning, t, halfT, bound);
       } else if (turned >= along) {
-        const half = cell.halfAngle / 2;
-        add(rodFrame(crank, angle - half), curve, part, angle - half, half, t, cell.halfT);
-        add(rodFrame(crank, angle + half), curve, part, angle + half, half, t, cell.halfT);
+        const half = turning / 2;
+        add(frames.add(crank, angle - half), curve, part, angle - half, half, t, halfT);
+        add(frames.add(crank, angle + half), curve, part, angle + half, half, t, halfT);
       } else {
-        const half = cell.halfT / 2;
-        add(cell.frame, curve, part, angle, cell.halfAngle, t - half, half);
-        add(cell.frame, curve, part, angle, cell.halfAngle, t + half, half);
+        const half = halfT / 2;
+        add(frame, curve, part, angle, turning, t - half, half);
+        add(frame, curve, part, angle, turning, t + half, half);
       }
     }
+    order = undefined;
   }
-  return { cells: done.filter((cell) => cell.bound < least), least };
+  return { cells: done, least };
 }

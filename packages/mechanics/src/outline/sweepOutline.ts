@@ -1,11 +1,12 @@
 import { requireThat } from "../check/requireAll.ts";
 import { requireSliderCrank, type SliderCrank } from "../kinematics/SliderCrank.ts";
+import { type CellGroup, cellGroups } from "./cellGroups.ts";
 import { type DistanceToFixedObstacle, type DistanceToObstacle, distanceAt } from "./distanceAt.ts";
 import { leastOnInterval } from "./leastOnInterval.ts";
 import { curveU, curveV, type OutlineCurve, outlineCurves } from "./OutlineCurve.ts";
 import type { RodOutline, RodPoint } from "./RodOutline.ts";
 import { type BlockPoint, rodFrame, rodPointInBlock } from "./rodFrame.ts";
-import { type SweepCell, sweepCells } from "./sweepCells.ts";
+import { sweepCells } from "./sweepCells.ts";
 
 export type { DistanceToFixedObstacle, DistanceToObstacle };
 
@@ -62,37 +63,11 @@ export function requireSweep({ crank, outline, obstacle }: RodSweep): void {
   requireThat(obstacle.length > 0, "obstacle.length", 0, "at least one part");
 }
 
-/** Cells of one element and one part that touch along the crank angle, so hold one valley or a few. */
-function neighbours(cells: readonly SweepCell[]): readonly (readonly SweepCell[])[] {
-  const sorted = [...cells].sort((a, b) => a.curve - b.curve || a.part - b.part || a.angle - b.angle);
-  const groups: SweepCell[][] = [];
-  let last: SweepCell | undefined;
-  for (const cell of sorted) {
-    const touches =
-      last !== undefined &&
-      last.curve === cell.curve &&
-      last.part === cell.part &&
-      cell.angle - last.angle <= 1.01 * (cell.halfAngle + last.halfAngle);
-    if (touches) groups[groups.length - 1]!.push(cell);
-    else groups.push([cell]);
-    last = cell;
-  }
-  return groups;
-}
-
-/** Least of a value over cells; a group may hold more of them than a call takes arguments. */
-function leastOf(cells: readonly SweepCell[], value: (cell: SweepCell) => number): number {
-  return cells.reduce((least, cell) => Math.min(least, value(cell)), Number.POSITIVE_INFINITY);
-}
-
-function refine(sweep: RodSweep, curve: OutlineCurve, group: readonly SweepCell[]) {
-  const { angle: first, part } = group[0]!;
-  const last = group[group.length - 1]!.angle;
-  const halfAngle = -leastOf(group, (cell) => -cell.halfAngle);
-  const halfT = -leastOf(group, (cell) => -cell.halfT);
+function refine(sweep: RodSweep, curve: OutlineCurve, group: CellGroup) {
+  const { part, first, last, halfAngle, halfT } = group;
   // One cell more on every side, so that a minimum on the rim of the group lies inside.
-  const from = Math.max(0, leastOf(group, (cell) => cell.t) - 3 * halfT);
-  const to = Math.min(1, 3 * halfT - leastOf(group, (cell) => -cell.t));
+  const from = Math.max(0, group.from - 3 * halfT);
+  const to = Math.min(1, 3 * halfT + group.to);
   const parts = (span: number, half: number): number =>
     Math.min(64, Math.max(6, Math.ceil(span / (2 * half))));
   const distance = sweep.obstacle[part]!;
@@ -126,12 +101,10 @@ export function sweepOutline(sweep: RodSweep): RodNearest {
   const { cells, least: sampled } = sweepCells(sweep, curves);
   let best = { angle: 0, t: 0, clearance: Number.POSITIVE_INFINITY };
   let bestCurve = curves[0]!;
-  const groups = neighbours(cells)
-    .map((group) => ({ group, bound: leastOf(group, (cell) => cell.bound) }))
-    .sort((a, b) => a.bound - b.bound);
-  for (const { group, bound } of groups) {
-    if (bound > Math.min(sampled, best.clearance)) break;
-    const curve = curves[group[0]!.curve]!;
+  const groups = cellGroups(cells, sampled).sort((a, b) => a.bound - b.bound);
+  for (const group of groups) {
+    if (group.bound > Math.min(sampled, best.clearance)) break;
+    const curve = curves[group.curve]!;
     const refined = refine(sweep, curve, group);
     if (refined.clearance < best.clearance) {
       best = refined;
@@ -139,4 +112,19 @@ export function sweepOutline(sweep: RodSweep): RodNearest {
     }
   }
   return nearestOf(sweep, bestCurve, best);
+}
+
+/**
+ * Whether the rod surely stays so far from an obstacle over the whole turn: no cell can hold less. Where it comes
+ * nearer, or so close to it that the cells do not tell, the answer is no; far from the obstacle it is much quicker than
+ * the least distance.
+ * @param sweep the mechanism, the outline and the parts of the obstacle
+ * @param clearance [m]
+ * @throws RangeError as `sweepOutline` does
+ *
+ * Source: branch and bound with a Lipschitz constant, as `sweepOutline`.
+ */
+export function surelyClears(sweep: RodSweep, clearance: number): boolean {
+  requireSweep(sweep);
+  return sweepCells(sweep, outlineCurves(sweep.outline), clearance).cells.length === 0;
 }

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { readBuildText } from "../../read/readBuild.ts";
-import { Chain, movedBy } from "../Chain.ts";
+import { Chain, movedAlong, unmoved } from "../Chain.ts";
 import { quantities } from "../generated/quantities.ts";
 import { withDefaults } from "../withDefaults.ts";
 
@@ -11,11 +11,11 @@ const chain = new Chain(withDefaults(readBuildText(text, "larkspur-hill")), quan
 describe.each(["inlet", "exhaust"])("room of the %s valve in its pocket", (side) => {
   it("does not jump where the valve begins to dip below the crown", () => {
     const steps = 1_000;
-    const depth = chain.at(`${side}Valve.pocketDepth`, movedBy([]));
+    const depth = chain.at(`${side}Valve.pocketDepth`, unmoved);
     const rooms: number[] = [];
     let dips = 0;
     for (let step = 0; step <= steps; step += 1) {
-      const moved = movedBy([[`${side}Valve.recess`, (step / steps) * 0.01]]);
+      const moved = movedAlong([`${side}Valve.recess`])([(step / steps) * 0.01]);
       rooms.push(chain.at(`${side}PocketRoom`, moved));
       if (chain.at(`${side}PistonToValve`, moved) < depth) dips += 1;
     }

@@ -1,0 +1,71 @@
+/** A growing list of cells: stretches of crank angle by stretches of one outline element, against one part. */
+export class CellList {
+  length = 0;
+  private room: number;
+  curve: Int32Array;
+  part: Int32Array;
+  /** place of the rod at the middle of the cell: number of its frame */
+  frame: Int32Array;
+  angle: Float64Array;
+  halfAngle: Float64Array;
+  t: Float64Array;
+  halfT: Float64Array;
+  /** no point of the cell is nearer than this [m] */
+  bound: Float64Array;
+
+  constructor(room: number) {
+    this.room = room;
+    this.curve = new Int32Array(room);
+    this.part = new Int32Array(room);
+    this.frame = new Int32Array(room);
+    this.angle = new Float64Array(room);
+    this.halfAngle = new Float64Array(room);
+    this.t = new Float64Array(room);
+    this.halfT = new Float64Array(room);
+    this.bound = new Float64Array(room);
+  }
+
+  push(
+    curve: number,
+    part: number,
+    frame: number,
+    angle: number,
+    halfAngle: number,
+    t: number,
+    halfT: number,
+    bound: number,
+  ): void {
+    if (this.length === this.room) this.grow();
+    const at = this.length++;
+    this.curve[at] = curve;
+    this.part[at] = part;
+    this.frame[at] = frame;
+    this.angle[at] = angle;
+    this.halfAngle[at] = halfAngle;
+    this.t[at] = t;
+    this.halfT[at] = halfT;
+    this.bound[at] = bound;
+  }
+
+  private grow(): void {
+    this.room *= 2;
+    const whole = (old: Int32Array) => {
+      const grown = new Int32Array(this.room);
+      grown.set(old);
+      return grown;
+    };
+    const real = (old: Float64Array) => {
+      const grown = new Float64Array(this.room);
+      grown.set(old);
+      return grown;
+    };
+    this.curve = whole(this.curve);
+    this.part = whole(this.part);
+    this.frame = whole(this.frame);
+    this.angle = real(this.angle);
+    this.halfAngle = real(this.halfAngle);
+    this.t = real(this.t);
+    this.halfT = real(this.halfT);
+    this.bound = real(this.bound);
+  }
+}
