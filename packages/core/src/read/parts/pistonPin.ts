@@ -58,6 +58,18 @@ export const pistonPin = part(
         "chromium-nitride": "chromium nitride",
       },
     }),
+    bossFit: choice({
+      label: "Fit of the pin in its bosses",
+      help: "How the pin sits in the bosses of the cold piston, as the piston's maker means it.",
+      options: {
+        free: "moves in the bosses, whether it floats or is pressed into the rod",
+        "warm-fitted": "tight in the cold piston, slid in while the piston is warm; many vintage pistons",
+      },
+      assumed: {
+        value: "free",
+        because: "pins move in their bosses when nothing else is said (common practice)",
+      },
+    }),
     steel: choice({
       label: "Pin steel",
       help: "Kind of steel of the pin: what is left of its strength when it is hot follows from it.",

@@ -20,8 +20,12 @@ export const cylinderFields = {
     range: ["0 deg", "180 deg"],
     help: "Angle between the two banks; 0 for a single row.",
     assumed: {
-      value: "0 deg",
-      because: "no bank angle is given: the cylinders are taken to stand in one row",
+      byChoice: "block.layout",
+      values: {
+        single: { value: "0 deg", because: "one cylinder has no banks" },
+        inline: { value: "0 deg", because: "cylinders in one row have no banks" },
+        flat: { value: "180 deg", because: "opposed banks lie half a turn apart" },
+      },
     },
   }),
   mainBearings: count({
