@@ -1,4 +1,4 @@
-import { Chain, type Moved, movedBy } from "../derive/Chain.ts";
+import { Chain, unmoved } from "../derive/Chain.ts";
 import type { Derivation } from "../derive/Derivation.ts";
 import { deriveAll } from "../derive/deriveAll.ts";
 import { quantities } from "../derive/generated/quantities.ts";
@@ -28,7 +28,6 @@ export interface Asked {
 export class Nominals {
   private readonly values: ReadonlyMap<string, FieldValue>;
   private readonly chain: Chain;
-  private readonly still: Moved = movedBy([]);
 
   constructor(build: Build) {
     this.values = withDefaults(build);
@@ -39,7 +38,7 @@ export class Nominals {
   size(path: string): number | undefined {
     if (this.lacking(path).length > 0) return undefined;
     try {
-      const value = this.chain.at(path, this.still);
+      const value = this.chain.at(path, unmoved);
       return Number.isFinite(value) ? value : undefined;
     } catch (error) {
       if (isContradiction(error)) return undefined;
@@ -96,7 +95,7 @@ export class Nominals {
       missing: [...new Set(paths.flatMap((path) => finder.lacking(path)))].sort(),
       assumed: [...roots].filter((path) => this.isAssumed(path)).sort(),
       takenFor: route.assumes === undefined ? [] : [route.assumes],
-      take: () => ({ numbers: this.chain.numbersOf(route, this.still), ...this.chain.fixedOn(route) }),
+      take: () => ({ numbers: this.chain.numbersOf(route, unmoved), ...this.chain.fixedOn(route) }),
     };
   }
 }

@@ -1,4 +1,4 @@
-import { Chain, movedBy } from "../../derive/Chain.ts";
+import { Chain, movedOnce } from "../../derive/Chain.ts";
 import { isContradiction } from "../../derive/isContradiction.ts";
 import type { Catalog } from "../../derive/rootsOf.ts";
 import type { DimensionValue, FieldValue } from "../../read/FieldValue.ts";
@@ -62,10 +62,7 @@ export class Trial {
 
   /** What each aim comes to [SI]; undefined where the sizes contradict each other. */
   reached(sizes: readonly number[]): readonly (number | undefined)[] {
-    const moved = movedBy(
-      this.wanted.map(({ path }, index) => [path, sizes[index]!] as const),
-      true,
-    );
+    const moved = movedOnce(new Map(this.wanted.map(({ path }, index) => [path, sizes[index]!] as const)));
     return this.aims.map(({ id }) => {
       try {
         return this.chain.at(id, moved);
