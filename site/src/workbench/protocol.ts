@@ -112,7 +112,14 @@ export type FromWorker = { readonly revision: number } & (
       readonly entries: Readonly<Record<string, Entry>>;
       readonly troubles: readonly Trouble[];
     }
-  | { readonly kind: "report"; readonly view: ReportView; readonly done: boolean; readonly took: number }
+  | {
+      readonly kind: "report";
+      readonly view: ReportView;
+      readonly done: boolean;
+      /** Time from the change to the first report, and to this one [ms]. */
+      readonly first: number;
+      readonly took: number;
+    }
   /** No report: the file as a whole cannot be read. */
   | { readonly kind: "unread" }
   | { readonly kind: "change"; readonly view: DocumentView | undefined }

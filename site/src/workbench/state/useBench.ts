@@ -12,6 +12,8 @@ export interface BenchState {
   readonly report: ReportView | undefined;
   /** Whether the report belongs to the file as it is, with nothing still being worked out. */
   readonly done: boolean;
+  /** Time to the first report and to this one [ms]. */
+  readonly first: number;
   readonly took: number;
   readonly options: JudgeOptions;
   /** The state that later ones are compared with. */
@@ -34,6 +36,7 @@ const empty: BenchState = {
   troubles: [],
   report: undefined,
   done: false,
+  first: 0,
   took: 0,
   options: {},
   held: undefined,
@@ -48,8 +51,10 @@ function told(state: BenchState, message: FromWorker, by: string): BenchState {
       const history = text === "" ? state.history : state.history.push(text, by);
       return { ...state, history, name, entries, troubles };
     }
-    case "report":
-      return { ...state, report: message.view, done: message.done, took: message.took, failure: undefined };
+    case "report": {
+      const { view, done, first, took } = message;
+      return { ...state, report: view, done, first, took, failure: undefined };
+    }
     case "unread":
       return { ...state, report: undefined, done: true };
     case "change":

@@ -14,9 +14,11 @@ const marks = {
   notApplicable: "not-applicable",
 } as const satisfies Record<CountWord, VerdictWord | "pending" | undefined>;
 
+const duration = (ms: number) => (ms < 1000 ? `${Math.round(ms)} ms` : `${(ms / 1000).toFixed(1)} s`);
+
 /** How the build stands: the headline and how many rules say what. */
 export function SummaryBar({ state }: { readonly state: BenchState }) {
-  const { report, done, took, failure, troubles } = state;
+  const { report, done, first, took, failure, troubles } = state;
   const wrong = troubles.length;
   return (
     <div class="standing">
@@ -46,9 +48,7 @@ export function SummaryBar({ state }: { readonly state: BenchState }) {
               </li>
             ))}
           <li class="quiet number" aria-live="off">
-            {done
-              ? `worked out in ${took < 1000 ? `${Math.round(took)} ms` : `${(took / 1000).toFixed(1)} s`}`
-              : "working…"}
+            {done ? `first verdicts after ${duration(first)}, all after ${duration(took)}` : "working…"}
           </li>
         </ul>
       )}

@@ -1,5 +1,6 @@
 import {
   type Build,
+  type BuildEdit,
   compareBuilds,
   describeChange,
   editBuildText,
@@ -8,6 +9,7 @@ import {
   parseSource,
   readBuildText,
   refineBuild,
+  withField,
 } from "trialfit";
 import type { DocumentView, Entry, FromWorker, JudgeOptions, ToWorker, Trouble } from "../protocol.ts";
 import { inUnit } from "./inUnit.ts";
@@ -22,11 +24,19 @@ const OUTDATED = new Error("a newer state of the build has come");
 
 type Post = (message: FromWorker) => void;
 
-/** The build on the bench: its file's text, read and judged anew with every change, a newer change before an older. */
+/**
+ * The build on the bench: read and judged anew with every change, a newer change before an older. An entry that is
+ * typed is read alone and judged at once; the text of the file follows.
+ */
 export class Bench {
   private readonly post: Post;
   private text = "";
   private file = "build.yaml";
+  private build: Build | undefined;
+  private troubles: readonly Trouble[] = [];
+  private entries: Readonly<Record<string, Entry>> = {};
+  /** Entries that are read, but not in the text yet. */
+  private unwritten: readonly BuildEdit[] = [];
   private options: JudgeOptions = {};
   private held: Build | undefined;
   /** Why the build to compare with could not be kept. */
@@ -42,21 +52,22 @@ export class Bench {
     this.stop.abort(OUTDATED);
     this.stop = new AbortController();
     const { signal } = this.stop;
+    const { revision } = message;
     try {
       this.change(message);
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
       const path = "path" in message ? message.path : "";
-      const troubles = error.problems.map(({ line, found, expected }) => ({
+      const wrong = error.problems.map(({ line, found, expected }) => ({
         path,
         line,
         text: `found ${found}; expected ${expected}.`,
       }));
-      this.tell(message.revision, troubles);
+      this.tell(revision, wrong);
       return;
     }
     try {
-      await this.judge(message.revision, signal);
+      await this.judge(revision, signal, performance.now());
     } catch (error) {
       if (error !== OUTDATED) throw error;
     }
@@ -67,13 +78,17 @@ export class Bench {
       case "open":
         this.text = message.text;
         this.file = message.file;
+        this.unwritten = [];
+        this.readAgain();
         break;
       case "write":
-        this.text = editBuildText(this.text, [writeEntry(message.path, message.entry)], this.file);
+        this.write(message.path, message.entry);
         break;
-      case "convert":
-        this.convert(message.path, message.unit);
+      case "convert": {
+        const entry = this.entries[message.path];
+        if (entry?.form === "pieces") this.write(message.path, { ...entry, ...inUnit(entry, message.unit) });
         break;
+      }
       case "judge":
         this.options = message.options;
         break;
@@ -94,31 +109,52 @@ export class Bench {
     }
   }
 
-  /** Writes a dimension in another unit: the same size, in another number. */
-  private convert(path: string, unit: string): void {
-    const entry = this.entries()[path];
-    if (entry?.form !== "pieces") return;
-    const edit = writeEntry(path, { ...entry, ...inUnit(entry, unit) });
-    this.text = editBuildText(this.text, [edit], this.file);
-  }
-
-  private entries(): Readonly<Record<string, Entry>> {
+  private write(path: string, entry: Entry | undefined): void {
+    const edit = writeEntry(path, entry);
+    this.unwritten = [...this.unwritten, edit];
+    const { [path]: _, ...others } = this.entries;
+    this.entries = entry === undefined || edit.value === undefined ? others : { ...others, [path]: entry };
+    if (this.build === undefined || this.troubles.length > 0) {
+      this.readAgain();
+      return;
+    }
     try {
-      return readEntries(parseSource(this.text, this.file).data);
-    } catch {
-      return {};
+      this.build = withField(this.build, path, edit.value);
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      this.readAgain();
     }
   }
 
-  private tell(revision: number, troubles: readonly Trouble[], name = ""): void {
-    this.post({ kind: "text", revision, text: this.text, name, entries: this.entries(), troubles });
+  /** Brings the text up to date. */
+  private writeDown(): void {
+    this.text = editBuildText(this.text, this.unwritten, this.file);
+    this.unwritten = [];
   }
 
-  private async judge(revision: number, signal: AbortSignal): Promise<void> {
-    const begun = performance.now();
+  /** Reads the whole text. */
+  private readAgain(): void {
+    if (this.unwritten.length > 0) this.writeDown();
     const { build, troubles } = readWhatCan(this.text, this.file);
-    this.tell(revision, troubles, build?.name);
+    this.build = build;
+    this.troubles = troubles;
+    try {
+      this.entries = readEntries(parseSource(this.text, this.file).data);
+    } catch {
+      this.entries = {};
+    }
+  }
+
+  private tell(revision: number, troubles = this.troubles): void {
+    if (this.unwritten.length > 0) this.writeDown();
+    const { text, entries } = this;
+    this.post({ kind: "text", revision, text, name: this.build?.name ?? "", entries, troubles });
+  }
+
+  private async judge(revision: number, signal: AbortSignal, begun: number): Promise<void> {
+    const { build } = this;
     if (build === undefined) {
+      this.tell(revision);
       this.post({ kind: "unread", revision });
       return;
     }
@@ -127,14 +163,14 @@ export class Bench {
       ...(stage === undefined ? {} : { stage }),
       ...(set === undefined ? {} : { sets: [set] }),
     };
-    for await (const { report, pending } of refineBuild(build, { ...options, signal }))
-      this.post({
-        kind: "report",
-        revision,
-        view: viewReport(report),
-        done: pending.length === 0,
-        took: performance.now() - begun,
-      });
+    let first: number | undefined;
+    for await (const { report, pending } of refineBuild(build, { ...options, signal })) {
+      const view = viewReport(report);
+      const took = performance.now() - begun;
+      first ??= took;
+      this.post({ kind: "report", revision, view, done: pending.length === 0, first, took });
+      if (first === took) this.tell(revision);
+    }
     if (this.held === undefined) this.post({ kind: "change", revision, view: this.unheld });
     else {
       const change = await compareBuilds(this.held, build, options);
