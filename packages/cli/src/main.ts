@@ -5,11 +5,12 @@ import { diff } from "./commands/diff.ts";
 import { explain } from "./commands/explain.ts";
 import { rule } from "./commands/rule.ts";
 import { schema } from "./commands/schema.ts";
+import { solve } from "./commands/solve.ts";
 import { ExitCode } from "./ExitCode.ts";
 import { printProblems } from "./printProblems.ts";
 import { UsageError } from "./UsageError.ts";
 
-const commands = { check, diff, explain, rule, schema };
+const commands = { check, diff, explain, rule, schema, solve };
 
 const main = defineCommand({
   meta: { name: "trialfit", version, description: "Check a planned engine before its parts are ordered" },

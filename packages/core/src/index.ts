@@ -21,6 +21,9 @@ export {
 export { readAnswers } from "./author/scaffold/readAnswers.ts";
 export { type Scaffold, scaffoldRule } from "./author/scaffold/scaffoldRule.ts";
 export { type RuleScore, scoreRule } from "./author/scoreRule.ts";
+export { describeSolution } from "./choose/solve/describeSolution.ts";
+export type { Solution, SolvedAim, SolvedField } from "./choose/solve/Solution.ts";
+export { solve } from "./choose/solve/solve.ts";
 export {
   type Aspect,
   aspects,
@@ -79,6 +82,7 @@ export { formatProblem, InputError, type Problem } from "./read/Problem.ts";
 export { MAX_SOURCE_LENGTH, parseSource } from "./read/parseSource.ts";
 export { readBuild, readBuildText } from "./read/readBuild.ts";
 export { syntaxOf } from "./read/syntaxOf.ts";
+export type { WantedValue, WrittenAim } from "./read/WantedValue.ts";
 export { withField } from "./read/withField.ts";
 export { describeComparison, operatorWords } from "./report/describeComparison.ts";
 export { describeCondition } from "./report/describeCondition.ts";

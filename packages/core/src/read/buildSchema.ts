@@ -93,4 +93,10 @@ export const buildSchema = z.strictObject({
   ...Object.fromEntries(Object.entries(topFields).map(([name, schema]) => [name, schema.optional()])),
   ...Object.fromEntries(parts.map((one) => [one.spec.key, one.schema.optional()])),
   confirmations: confirmationsSchema.optional(),
+  aims: z
+    .record(z.string().regex(/^[a-z][A-Za-z0-9]*$/), z.union([z.string().max(100), z.number()]))
+    .describe(
+      "What dimensions written as ? are to reach, by the id of a quantity: a value, or at least, or at most.",
+    )
+    .optional(),
 });

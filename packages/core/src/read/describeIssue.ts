@@ -60,6 +60,7 @@ function knownKeys(path: readonly PropertyKey[]): readonly string[] {
       ...Object.keys(topFields),
       ...parts.map((part) => part.spec.key),
       "confirmations",
+      "aims",
     ];
   if (path[0] === "confirmations") return confirmationKeys;
   const part = parts.find((one) => one.spec.key === String(path[0]));
@@ -125,6 +126,16 @@ export function describeIssue(issue: Issue, data: unknown): readonly Description
       return telling.flatMap((one) => describeIssue({ ...one, path: [...path, ...one.path] } as Issue, data));
     }
   }
+  if (path[0] === "aims" && path.length > 1)
+    return [
+      {
+        path,
+        key: issue.code === "invalid_key",
+        field,
+        found: issue.code === "invalid_key" ? show(String(path[1])) : found,
+        expected: 'the id of a quantity and what it is to be, such as compressionRatio: "10.5"',
+      },
+    ];
   if (path[0] === "confirmations" && path.length > 1) {
     const badId = issue.code === "invalid_key";
     return [
@@ -172,6 +183,7 @@ export function describeIssue(issue: Issue, data: unknown): readonly Description
     ];
   }
   const top: Readonly<Record<string, string>> = {
+    aims: "quantities by their id, each with what it is to be",
     confirmations: "entries by the id of the rule that asks for them",
     trialfit: 'the version of the build file format: trialfit: "1"',
     name: "a name for the build, at most 200 characters",

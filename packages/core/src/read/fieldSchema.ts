@@ -2,10 +2,11 @@ import { z } from "zod";
 import { DimensionError } from "../units/parseDimension.ts";
 import { type FieldSpec, fieldSpecs } from "./FieldSpec.ts";
 import type { FieldValue } from "./FieldValue.ts";
+import type { WantedValue } from "./WantedValue.ts";
 
 /** What a field schema yields: the value, and for a dimension with a place the word that came with it. */
 export interface ReadField {
-  readonly value: FieldValue;
+  readonly value: FieldValue | WantedValue;
   readonly place?: string;
 }
 

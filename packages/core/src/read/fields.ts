@@ -11,6 +11,7 @@ import {
 import { attempt, describeField, type ReadField, refuse } from "./fieldSchema.ts";
 import { type DimensionDetail, readDimension } from "./readDimension.ts";
 import { readingSchema } from "./readingSchema.ts";
+import { isWanted, readWanted } from "./readWanted.ts";
 
 const detailSchema = z.strictObject({
   value: z.union([z.string(), z.number()]).optional(),
@@ -34,6 +35,8 @@ export function dimension(
   const full: DimensionSpec = { kind: "dimension", ...spec };
   const schema = z.union([z.string(), z.number(), detailSchema]).transform((raw, ctx): ReadField => {
     const entry: string | DimensionDetail = typeof raw === "number" ? String(raw) : raw;
+    if (typeof entry === "string" && isWanted(entry))
+      return { value: attempt(ctx, () => readWanted(entry, full)) };
     const { value, place } = attempt(ctx, () => readDimension(entry, full, usual));
     return place === undefined ? { value } : { value, place };
   });

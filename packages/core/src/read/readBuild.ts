@@ -9,6 +9,7 @@ import type { ReadField } from "./fieldSchema.ts";
 import { InputError, type Problem } from "./Problem.ts";
 import { parseSource, type Source } from "./parseSource.ts";
 import { requirePositions } from "./requirePositions.ts";
+import type { WantedValue } from "./WantedValue.ts";
 
 // zod otherwise probes for code generation, which a page's content-security policy may forbid.
 z.config({ jitless: true });
@@ -22,13 +23,20 @@ function isReadField(value: unknown): value is ReadField {
   );
 }
 
-function collect(tree: object, prefix: string, into: Map<string, FieldValue>): void {
+/** Where what was read goes: what the build has, and what is to be found. */
+interface Found {
+  readonly values: Map<string, FieldValue>;
+  readonly wanted: Map<string, WantedValue>;
+}
+
+function collect(tree: object, prefix: string, into: Found): void {
   for (const [name, entry] of Object.entries(tree)) {
     const path = prefix === "" ? name : `${prefix}.${name}`;
     if (isReadField(entry)) {
-      into.set(path, entry.value);
+      if (entry.value.kind === "wanted") into.wanted.set(path, entry.value);
+      else into.values.set(path, entry.value);
       if (entry.place !== undefined)
-        into.set(`${path}.place`, { kind: "choice", value: entry.place, provenance: "target" });
+        into.values.set(`${path}.place`, { kind: "choice", value: entry.place, provenance: "target" });
     } else if (typeof entry === "object" && entry !== null) collect(entry, path, into);
   }
 }
@@ -46,12 +54,18 @@ function read(data: unknown, file: string, locate: Source["locate"]): Build {
     throw new InputError(problems);
   }
   const values = new Map<string, FieldValue>();
-  collect(result.data, "", values);
+  const wanted = new Map<string, WantedValue>();
+  const { confirmations: said, aims: written, ...fields } = result.data;
+  collect(fields, "", { values, wanted });
   requirePositions(values, file, locate);
-  const confirmations = new Map<string, Confirmation>(Object.entries(result.data.confirmations ?? {}));
+  const confirmations = new Map<string, Confirmation>(Object.entries(said ?? {}));
   for (const [rule, confirmation] of confirmations)
     values.set(confirmationPath(rule), confirmationValue(confirmation));
-  return { name: result.data.name, values, confirmations, file: file === "build" ? undefined : file };
+  const aims = new Map(
+    Object.entries(written ?? {}).map(([id, text]) => [id, { text: String(text), ...locate(["aims", id]) }]),
+  );
+  const { name } = result.data;
+  return { name, values, confirmations, wanted, aims, file: file === "build" ? undefined : file };
 }
 
 /**

@@ -25,6 +25,8 @@ function readRow(cells: RawRow, index: number, ctx: z.RefinementCtx): TableRow {
   const row: Record<string, number | string> = {};
   for (const [name, cell] of Object.entries(cells)) {
     const value = cell?.value;
+    if (value?.kind === "wanted")
+      refuse(ctx, "a cell that is to be found", "a number: only fields can be found", [index, name]);
     if (value?.kind === "choice") row[name] = value.value;
     if (value?.kind !== "dimension") continue;
     if (value.toleranceFrom === "stated" && value.low < value.high)

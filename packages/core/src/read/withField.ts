@@ -1,11 +1,8 @@
 import type { Build } from "./Build.ts";
 import { BUILD_FORMAT } from "./buildSchema.ts";
-import type { FieldValue } from "./FieldValue.ts";
 import { fields } from "./fieldCatalog.ts";
 import { readBuild } from "./readBuild.ts";
 import { requirePositions } from "./requirePositions.ts";
-
-type Values = ReadonlyMap<string, FieldValue>;
 
 /** A build file that says nothing but what stands under one path. */
 function fileWith(name: string, path: string, entry: unknown): object {
@@ -27,8 +24,8 @@ function replaced<T>(
   return merged;
 }
 
-function inFileOrder(values: Values): Values {
-  const ordered = new Map<string, FieldValue>();
+function inFileOrder<T>(values: ReadonlyMap<string, T>): ReadonlyMap<string, T> {
+  const ordered = new Map<string, T>();
   for (const field of fields.keys()) {
     for (const path of [field, `${field}.place`]) {
       const value = values.get(path);
@@ -37,6 +34,12 @@ function inFileOrder(values: Values): Values {
   }
   for (const [path, value] of values) if (!ordered.has(path)) ordered.set(path, value);
   return ordered;
+}
+
+/** The aims with those under a path replaced. */
+function aimsWith(all: Build["aims"], path: string, read: Build["aims"]): Build["aims"] {
+  if (path === "aims") return read;
+  return path.startsWith("aims.") ? replaced(all, path.slice("aims.".length), read) : all;
 }
 
 /**
@@ -59,5 +62,7 @@ export function withField(build: Build, path: string, entry: unknown): Build {
         ? read.confirmations
         : replaced(build.confirmations, rule, read.confirmations)
       : build.confirmations;
-  return { name: read.name, values, confirmations, file: build.file };
+  const wanted = inFileOrder(replaced(build.wanted, path, read.wanted));
+  const aims = aimsWith(build.aims, path, read.aims);
+  return { name: read.name, values, confirmations, wanted, aims, file: build.file };
 }

@@ -88,8 +88,11 @@ export class Trial {
 
   /** The same aims but for some. */
   without(left: ReadonlySet<string>): Trial {
-    const fewer = this.aims.filter(({ id }) => !left.has(id));
-    return Object.assign(Object.create(Trial.prototype) as Trial, this, { aims: fewer });
+    return this.withAims(this.aims.filter(({ id }) => !left.has(id)));
+  }
+
+  withAims(aims: readonly Aim[]): Trial {
+    return Object.assign(Object.create(Trial.prototype) as Trial, this, { aims });
   }
 }
 

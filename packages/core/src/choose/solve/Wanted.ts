@@ -1,15 +1,9 @@
-/** A dimension that is looked for. Lengths of bounds and steps in SI. */
-export interface Wanted {
+import type { WantedValue } from "../../read/WantedValue.ts";
+
+/** A dimension that is looked for. Bounds and step in SI. */
+export interface Wanted extends Pick<WantedValue, "low" | "high" | "step" | "unit"> {
   /** Path of the field: `piston.compressionHeight`. */
   readonly path: string;
-  readonly low: number;
-  readonly high: number;
-  /** What can be ordered or machined: whole multiples of it, counted from zero. */
-  readonly step: number;
-  /** Symbol of the unit in which it is written. */
-  readonly unit: string;
-  /** The word that the dimension carries, where it has one that never changes. */
-  readonly word: string | undefined;
 }
 
 export type AimKind = "equal" | "least" | "most";
@@ -22,6 +16,8 @@ export interface Aim {
   readonly value: number;
   /** How far from the value is still as wanted (> 0); for `least` and `most` how far on the wrong side. */
   readonly allowance: number;
+  /** Whether the allowance was stated; otherwise what the rounding to steps makes of it is allowed as well. */
+  readonly stated: boolean;
 }
 
 /** How far an aim is from being met, in units of its allowance: 0 when met exactly, at most 1 when met. */

@@ -20,7 +20,6 @@ const length = (path: string, low: number, high: number, step = 5e-5): Wanted =>
   high: high / 1000,
   step,
   unit: "mm",
-  word: undefined,
 });
 const volume: Wanted = {
   path: "piston.crownVolume",
@@ -28,13 +27,13 @@ const volume: Wanted = {
   high: 20e-6,
   step: 1e-7,
   unit: "cm3",
-  word: undefined,
 };
 const aim = (id: string, kind: Aim["kind"] = "equal", value = nominals.size(id)!): Aim => ({
   id,
   kind,
   value,
   allowance: id.includes("atio") ? 0.02 : 6e-5,
+  stated: true,
 });
 const solve = (wanted: readonly Wanted[], aims: readonly Aim[]) =>
   solveAims(without(wanted.map(({ path }) => path)), quantities, wanted, aims);

@@ -46,6 +46,19 @@ function reachedAt(trial: Trial, sizes: readonly number[]): readonly AimReached[
   });
 }
 
+/** The same with what half a step of every wanted dimension does, allowed to aims that state no allowance. */
+function allowSteps(trial: Trial, sizes: readonly number[]): Trial {
+  const half = trial.wanted.map(({ step }) => step / 2);
+  const at = trial.reached(sizes);
+  const moved = half.map((change, index) => trial.reached(sizes.with(index, sizes[index]! + change)));
+  const aims = trial.aims.map((aim, index) => {
+    if (aim.stated) return aim;
+    const steps = moved.reduce((sum, values) => sum + Math.abs((values[index] ?? 0) - (at[index] ?? 0)), 0);
+    return { ...aim, allowance: aim.allowance + steps };
+  });
+  return trial.withAims(aims);
+}
+
 /**
  * Sizes of the wanted dimensions at which the aims are met, at nominal values; whether they hold over the tolerances is
  * for the rules to say.
@@ -64,21 +77,22 @@ export function solveAims(
   const idle = wanted.filter((one) => !used.has(one)).map(({ path }) => path);
   if (idle.length > 0) return { state: "aimless", idle };
   const exact = fitAims(trial);
-  const rounded: Fit = roundSizes(trial, exact);
+  const stepped = allowSteps(trial, exact.sizes);
+  const rounded: Fit = roundSizes(stepped, exact);
   if (rounded.off > MET)
     return {
       state: "conflict",
       conflict: exact.off > MET ? findConflict(trial) : aims,
       sizes: exact.off > MET ? exact.sizes : rounded.sizes,
-      reached: reachedAt(trial, exact.off > MET ? exact.sizes : rounded.sizes),
+      reached: reachedAt(stepped, exact.off > MET ? exact.sizes : rounded.sizes),
       bySteps: exact.off <= MET,
     };
-  const family = findFamily(trial, exact);
+  const family = findFamily(stepped, exact);
   return {
     state: "solved",
     exact: exact.sizes,
     sizes: rounded.sizes,
-    reached: reachedAt(trial, rounded.sizes),
+    reached: reachedAt(stepped, rounded.sizes),
     ...(family === undefined ? {} : { family }),
   };
 }

@@ -1,0 +1,18 @@
+/** A dimension that is to be found: written `?` in the build file. Bounds and step in SI. */
+export interface WantedValue {
+  readonly kind: "wanted";
+  readonly low: number;
+  readonly high: number;
+  /** What can be ordered or machined: whole multiples of it. */
+  readonly step: number;
+  /** Symbol of the unit in which it is to be written. */
+  readonly unit: string;
+  readonly text: string;
+}
+
+/** What a build is to reach, as it is written: a quantity's id with a value or a bound, and where it stands. */
+export interface WrittenAim {
+  readonly text: string;
+  readonly line?: number | undefined;
+  readonly column?: number | undefined;
+}

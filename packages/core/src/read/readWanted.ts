@@ -1,0 +1,81 @@
+import { intervalToSi } from "../units/convert.ts";
+import { unitOf } from "../units/findUnit.ts";
+import { formatNumber } from "../units/formatNumber.ts";
+import { DimensionError, type DimensionSyntax, parseDimension } from "../units/parseDimension.ts";
+import { rationalFromDecimal } from "../units/Rational.ts";
+import type { DimensionSpec } from "./FieldSpec.ts";
+import { syntaxOf } from "./syntaxOf.ts";
+import type { WantedValue } from "./WantedValue.ts";
+
+/** Smallest step in which parts are ordered or machined, by unit, where the build file states none: common practice. */
+const ordinarySteps: Readonly<Record<string, string>> = {
+  mm: "0.05",
+  cm3: "0.1",
+  g: "1",
+  deg: "0.5",
+  rpm: "50",
+  bar: "0.5",
+  "1": "0.01",
+};
+/** Steps over the whole range of a field of any other unit. */
+const STEPS = 1000;
+
+const FORM = /^\?(?:\s*(.+?)\s+to\s+(.+?))?(?:\s*,?\s*in steps of\s+(.+?))?\s*$/;
+
+const example = ({ unit, range }: DimensionSpec) =>
+  `"?", or with bounds and a step: "? ${range[0]} to ${range[1]} in steps of ${ordinarySteps[unit] ?? "1"}${unit === "1" ? "" : ` ${unit}`}"`;
+
+/** A size and its unit, its sign by its word. */
+function readBound(text: string, spec: DimensionSpec, syntax: DimensionSyntax) {
+  const { nominal, minus, word, unit } = parseDimension(text, { ...syntax, wordRequired: false });
+  if (minus !== undefined) throw new DimensionError(`a tolerance on a bound: "${text}"`, example(spec));
+  const sign = word === undefined ? 1 : (spec.signs?.[word] ?? 1);
+  return { size: sign * nominal, unit };
+}
+
+function stepOf(text: string | undefined, spec: DimensionSpec, low: number, high: number): number {
+  if (text !== undefined) {
+    const { nominal } = parseDimension(text, { unit: spec.unit });
+    if (nominal > 0) return nominal;
+    throw new DimensionError(`a step of ${text}`, "a step greater than zero");
+  }
+  const ordinary = ordinarySteps[spec.unit];
+  const number = ordinary === undefined ? undefined : rationalFromDecimal(ordinary);
+  return number === undefined ? (high - low) / STEPS : intervalToSi(number, unitOf(spec.unit));
+}
+
+/** Whether what stands for a dimension says that it is to be found. */
+export const isWanted = (text: string): boolean => text.trimStart().startsWith("?");
+
+/**
+ * Reads `?`, `? 28 mm to 34 mm`, `? 28 mm to 34 mm in steps of 0.05 mm`. Without bounds the field's own range is taken.
+ * @throws DimensionError with what was found and what was expected
+ */
+export function readWanted(text: string, spec: DimensionSpec): WantedValue {
+  const found = FORM.exec(text.trim());
+  if (found === null) throw new DimensionError("not a way to say what is to be found", example(spec));
+  const [, from, to, step] = found;
+  const syntax = syntaxOf(spec);
+  const [least, most] = spec.range.map((edge) => parseDimension(edge, { unit: spec.unit }).nominal) as [
+    number,
+    number,
+  ];
+  const first = from === undefined ? undefined : readBound(from, spec, syntax);
+  const second = to === undefined ? undefined : readBound(to, spec, syntax);
+  const ends = [first?.size ?? least, second?.size ?? most];
+  const [low, high] = [Math.min(...ends), Math.max(...ends)];
+  if (low < least || high > most)
+    throw new DimensionError(
+      `bounds ${text.trim()}, outside what this dimension can be`,
+      `between ${formatNumber(least, spec.unit)} and ${formatNumber(most, spec.unit)}`,
+    );
+  if (low === high) throw new DimensionError("bounds without room between them", example(spec));
+  return {
+    kind: "wanted",
+    low,
+    high,
+    step: stepOf(step, spec, low, high),
+    unit: first?.unit.symbol ?? spec.unit,
+    text: text.trim(),
+  };
+}
