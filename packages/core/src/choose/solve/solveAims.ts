@@ -2,8 +2,8 @@ import type { Catalog } from "../../derive/rootsOf.ts";
 import type { FieldValue } from "../../read/FieldValue.ts";
 import { findConflict } from "./findConflict.ts";
 import { type Family, findFamily } from "./findFamily.ts";
-import { type Fit, fitAims, MET } from "./fitAims.ts";
-import { roundSizes } from "./roundSizes.ts";
+import { fitAims, MET } from "./fitAims.ts";
+import { roundFreely, roundSizes } from "./roundSizes.ts";
 import { Trial } from "./Trial.ts";
 import { type Aim, missOf, type Wanted } from "./Wanted.ts";
 
@@ -78,7 +78,8 @@ export function solveAims(
   if (idle.length > 0) return { state: "aimless", idle };
   const exact = fitAims(trial);
   const stepped = allowSteps(trial, exact.sizes);
-  const rounded: Fit = roundSizes(stepped, exact);
+  const equals = aims.filter(({ kind }) => kind === "equal").length;
+  const rounded = (equals < wanted.length ? roundFreely : roundSizes)(stepped, exact);
   if (rounded.off > MET)
     return {
       state: "conflict",
