@@ -43,7 +43,11 @@ export function measuring({ values }: Judged, shares: ReadonlyMap<string, number
 }
 
 /** What the rule says when dimensions were measured so. */
-export function* wordWith({ values }: Measured, { rule, chain }: Judged, catalog: Catalog): Steps<VerdictWord> {
+export function* wordWith(
+  { values }: Measured,
+  { rule, chain }: Judged,
+  catalog: Catalog,
+): Steps<VerdictWord> {
   // What is measured comes out at its nominal value, so that the engine at single values is the same.
   const deriver = new Deriver(values, catalog, undefined, chain);
   for (const fact of rule.facts) if (catalog.has(fact)) yield* deriver.derive(fact);

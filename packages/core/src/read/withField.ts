@@ -2,7 +2,7 @@ import type { Build } from "./Build.ts";
 import { BUILD_FORMAT } from "./buildSchema.ts";
 import type { FieldValue } from "./FieldValue.ts";
 import { fields } from "./fieldCatalog.ts";
-import { readBuild } from "./readBuild.ts";
+import { readBuild } from "./readData.ts";
 import { requirePositions } from "./requirePositions.ts";
 
 type Values = ReadonlyMap<string, FieldValue>;
