@@ -119,4 +119,6 @@ writeFileSync(
     "",
   ].join("\n"),
 );
+// The same as data, for programs that fetch it.
+writeFileSync(join(generated, "catalog.json"), JSON.stringify({ rules, sets }));
 console.log(`${rules.length} rules, ${sets.length} sets, ${Object.keys(sources).length} sources`);

@@ -1,12 +1,11 @@
 export { ruleFiles, setFiles, sources } from "./generated/catalog.ts";
 export { default as validateRuleFile } from "./generated/validateRuleFile.js";
 export { notCovered } from "./notCovered.ts";
+export { type Operator, operators } from "./operators.ts";
 export {
   type Comparison,
   type Condition,
   type LimitFile,
-  type Operator,
-  operators,
   type RuleExample,
   type RuleFile,
   ruleFile,

@@ -1,4 +1,5 @@
-import { z } from "zod";
+import * as z from "zod";
+import { type Operator, operators } from "./operators.ts";
 import { type System, systems } from "./systems.ts";
 
 /** The form of every id: rules, sets, parts, sources. */
@@ -7,19 +8,6 @@ export const identifier = z
   .regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/, "words in small letters joined by hyphens");
 /** A text for people. */
 export const prose = z.string().min(8).max(2000);
-
-/** Comparisons of numbers look at the whole band; comparisons of words at the word. */
-export const operators = [
-  "lessThan",
-  "lessThanInclusive",
-  "greaterThan",
-  "greaterThanInclusive",
-  "equal",
-  "notEqual",
-  "in",
-  "notIn",
-] as const;
-export type Operator = (typeof operators)[number];
 
 /** One comparison, in json-rules-engine's format: a fact against a text (with its unit), a list of words, or another fact. */
 export interface Comparison {

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { condition, identifier, prose, ruleFile } from "./ruleFile.ts";
 import { type Use, uses } from "./uses.ts";
 

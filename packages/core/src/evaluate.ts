@@ -1,34 +1,15 @@
-import type { RuleFile, SetFile } from "@trialfit/rules";
-import { finish } from "./derive/Steps.ts";
-import type { Drawing } from "./judge/sampleVerdicts.ts";
-import { Evaluation } from "./live/Evaluation.ts";
-import type { Stage } from "./read/FieldSpec.ts";
+import { type RuleFile, ruleFiles, setFiles } from "@trialfit/rules";
+import { Evaluation, type EvaluationOptions } from "./live/Evaluation.ts";
 import type { Report } from "./report/Report.ts";
 
-export interface EvaluateOptions {
-  /**
-   * Judge only the rules of this stage, as it stands then: what is to be measured by it and was not, leaves a rule
-   * open. Absent: every rule, by whatever sizes the build gives.
-   */
-  readonly stage?: Stage;
+export interface EvaluateOptions extends EvaluationOptions {
   /** Rules in place of the shipped catalog. Untrusted: checked like any input. */
   readonly rules?: readonly RuleFile[];
-  /**
-   * Sets of rules: names of shipped ones, or sets as data; the last is applied, the others may be extended by it.
-   * Absent: every rule, for the use that the build states.
-   */
-  readonly sets?: readonly (string | SetFile)[];
-  /**
-   * Quantities to compute beside those that the rules ask for: their ids, or `all` of them, which takes some
-   * seconds, since many are searched over a whole cycle and all tolerances. Absent: none.
-   */
-  readonly quantities?: "all" | readonly string[];
-  /**
-   * Draw so many engines within the tolerances, and say of each rule in how many it holds, and of each quantity that a
-   * rule or the list of quantities names how it scatters. The verdicts stay what they are. 1000 engines take up to a
-   * minute with every rule of the catalog. Absent: none.
-   */
-  readonly statistics?: Drawing;
+}
+
+/** The evaluation of a build by the shipped catalog, or by the rules in its place. */
+export function evaluation(input: unknown, options: EvaluateOptions): Evaluation {
+  return new Evaluation(input, { rules: options.rules ?? ruleFiles, sets: setFiles }, options);
 }
 
 /**
@@ -39,7 +20,5 @@ export interface EvaluateOptions {
  * number of draws or the seed is not a whole number in its range
  */
 export async function evaluate(input: unknown, options: EvaluateOptions = {}): Promise<Report> {
-  const evaluation = new Evaluation(input, options);
-  for await (const piece of evaluation.work()) finish(piece);
-  return evaluation.report();
+  return evaluation(input, options).finish();
 }

@@ -13,6 +13,8 @@ import type { Steps } from "./Steps.ts";
 import { searchBandInSteps, type Tolerance } from "./searchBand.ts";
 import { rootSumSquare } from "./statistics/rootSumSquare.ts";
 
+type Values = ReadonlyMap<string, FieldValue>;
+
 /** What a statistic comes to, or undefined where it meets inputs that cannot be: it must not change a value. */
 function possibly<T>(statistic: () => T): T | undefined {
   try {
@@ -28,14 +30,28 @@ export class Deriver {
   /** What was derived so far. */
   readonly results = new Map<string, Derivation>();
   private readonly nominals = new Map<string, number | undefined>();
-  private readonly chain: Chain;
+  /** The same quantities at single values. */
+  readonly chain: Chain;
+  private readonly given: Values;
   private readonly catalog: Catalog;
   private readonly overrides: Overrides;
 
-  constructor(values: ReadonlyMap<string, FieldValue>, catalog: Catalog, overrides: Overrides = new Map()) {
-    this.chain = new Chain(values, catalog, overrides);
+  /** @param chain of a build with the same nominal values, words and tables, whose bands alone are others */
+  constructor(
+    values: Values,
+    catalog: Catalog,
+    overrides: Overrides = new Map(),
+    chain: Chain = new Chain(values, catalog, overrides),
+  ) {
+    this.chain = chain;
+    this.given = values;
     this.catalog = catalog;
     this.overrides = overrides;
+  }
+
+  /** What the build has under a path, or was handed in for it. */
+  private value(path: string): FieldValue | undefined {
+    return this.overrides.get(path) ?? this.given.get(path);
   }
 
   /** How many bands and nominal values were found so far. */
@@ -87,12 +103,12 @@ export class Deriver {
       paths: finder.rootsOf(id),
       ways: [...finder.waysTo(id)].join(),
     };
-    return derivationKey(rests, (path) => this.chain.value(path));
+    return derivationKey(rests, (path) => this.value(path));
   }
 
   /** A direct input as text for people, with its name. */
   private shown(path: string): string | undefined {
-    const value = this.chain.value(path);
+    const value = this.value(path);
     if (value?.kind === "dimension") return `${fieldLabel(path)} ${value.text}`;
     const other = this.catalog.get(path);
     const nominal = other === undefined ? undefined : this.nominal(path);
@@ -111,7 +127,7 @@ export class Deriver {
   private *compute(quantity: Quantity, roots: readonly string[]): Steps<Derivation> {
     const { id } = quantity;
     const tolerances = (quantity.nominalOnly ? [] : roots).flatMap((path): Tolerance[] => {
-      const value = this.chain.value(path);
+      const value = this.value(path);
       return value?.kind === "dimension" && value.low < value.high ? [{ path, ...value }] : [];
     });
     try {
@@ -136,7 +152,7 @@ export class Deriver {
       ...band,
       ...(likely === undefined ? {} : { rootSumSquare: likely }),
       inputs: this.chain.inputsOf(quantity, unmoved),
-      assumed: roots.filter((path) => isAssumed(this.chain.value(path))).sort(),
+      assumed: roots.filter((path) => isAssumed(this.value(path))).sort(),
       takenFor: this.takenFor(id),
     };
   }

@@ -5,6 +5,7 @@ import {
   usualBurning,
   type WorkingCycle,
 } from "@trialfit/mechanics";
+import { rememberNumbers } from "./rememberNumbers.ts";
 
 /** What a working cycle needs beside its heat: input name → where it comes from. */
 export const workingCycleInputs = {
@@ -67,29 +68,18 @@ export function workingCycle(
 
 /** Traces kept: several quantities of one build, and the corners that their bands have in common. */
 const MOST_KEPT = 256;
-const names = Object.keys(pressureTraceInputs) as readonly (keyof PressureTraceNumbers)[];
-const kept = new Map<string, PressureTrace>();
-
 /**
  * Cylinder pressure over two turns whose peak is the entered peak pressure: one zone, Wiebe burning, heat to the
  * walls by Woschni; the heat is scaled until the peak fits. Read it with `pressureAt` of mechanics. About 0.25 ms;
  * the same numbers are answered from memory.
  * @throws RangeError when the numbers make no cycle, or compression alone reaches the peak pressure
  */
-export function pressureTrace(numbers: PressureTraceNumbers): PressureTrace {
-  const key = names.map((name) => numbers[name]).join();
-  const known = kept.get(key);
-  if (known !== undefined) {
-    // Moved to the end, so that the one used longest ago is dropped first.
-    kept.delete(key);
-    kept.set(key, known);
-    return known;
-  }
-  const trace = pressureTraceForPeak(workingCycle(numbers), numbers.p_max);
-  if (kept.size >= MOST_KEPT) kept.delete(kept.keys().next().value!);
-  kept.set(key, trace);
-  return trace;
-}
+export const pressureTrace = rememberNumbers(
+  Object.keys(pressureTraceInputs) as readonly (keyof PressureTraceNumbers)[],
+  MOST_KEPT,
+  (numbers: PressureTraceNumbers): PressureTrace =>
+    pressureTraceForPeak(workingCycle(numbers), numbers.p_max),
+);
 
 /** How a trace comes about, for the methods of the quantities that read it. */
 export const pressureTraceMethod =

@@ -1,3 +1,4 @@
+import type { Chain } from "../derive/Chain.ts";
 import type { Derivation } from "../derive/Derivation.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
 import type { CompiledRule } from "./CompiledRule.ts";
@@ -20,6 +21,8 @@ export interface Judged {
   readonly verdict: Verdict;
   readonly values: ReadonlyMap<string, FieldValue>;
   readonly derivations: ReadonlyMap<string, Derivation>;
+  /** Its quantities at single values. */
+  readonly chain: Chain;
   /** Where dimensions were measured by position: the worst place, and every place. */
   readonly at?: string;
   readonly places?: readonly PlaceVerdict[];

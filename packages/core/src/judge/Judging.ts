@@ -151,9 +151,9 @@ export class Judging {
     const derivations =
       label === undefined ? deriver.results : new Map([...this.derivations, ...deriver.results]);
     const verdicts = await judgeAll(rules, lookupOf(values, derivations));
-    const at = label === undefined ? {} : { at: label };
+    const more = { chain: deriver.chain, ...(label === undefined ? {} : { at: label }) };
     return rules.map(
-      (rule, index): Judged => ({ rule, verdict: verdicts[index]!, values, derivations, ...at }),
+      (rule, index): Judged => ({ rule, verdict: verdicts[index]!, values, derivations, ...more }),
     );
   }
 

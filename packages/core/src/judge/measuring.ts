@@ -1,4 +1,4 @@
-import { deriveInSteps } from "../derive/deriveAll.ts";
+import { Deriver } from "../derive/Deriver.ts";
 import type { Catalog } from "../derive/rootsOf.ts";
 import type { Steps } from "../derive/Steps.ts";
 import type { DimensionValue, FieldValue } from "../read/FieldValue.ts";
@@ -43,9 +43,15 @@ export function measuring({ values }: Judged, shares: ReadonlyMap<string, number
 }
 
 /** What the rule says when dimensions were measured so. */
-export function* wordWith({ values }: Measured, { rule }: Judged, catalog: Catalog): Steps<VerdictWord> {
-  const wanted = rule.facts.filter((fact) => catalog.has(fact));
-  return decideRule(rule, lookupOf(values, yield* deriveInSteps(values, catalog, wanted)));
+export function* wordWith(
+  { values }: Measured,
+  { rule, chain }: Judged,
+  catalog: Catalog,
+): Steps<VerdictWord> {
+  // What is measured comes out at its nominal value, so that the engine at single values is the same.
+  const deriver = new Deriver(values, catalog, undefined, chain);
+  for (const fact of rule.facts) if (catalog.has(fact)) yield* deriver.derive(fact);
+  return decideRule(rule, lookupOf(values, deriver.results));
 }
 
 /**

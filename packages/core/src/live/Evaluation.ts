@@ -1,24 +1,49 @@
-import { ruleFiles, type Use } from "@trialfit/rules";
+import type { SetFile, Use } from "@trialfit/rules";
 import { exchangeParts } from "../choose/exchangeParts.ts";
 import { quantities } from "../derive/generated/quantities.ts";
-import type { Steps } from "../derive/Steps.ts";
+import { finish, type Steps } from "../derive/Steps.ts";
 import { withDefaults } from "../derive/withDefaults.ts";
-import type { EvaluateOptions } from "../evaluate.ts";
 import type { AppliedSet } from "../judge/AppliedSet.ts";
 import type { CompiledRule } from "../judge/CompiledRule.ts";
 import { compileRules } from "../judge/compileRules.ts";
 import { withSettlement } from "../judge/howToSettle.ts";
 import type { Judged } from "../judge/Judged.ts";
 import { Judging } from "../judge/Judging.ts";
-import { checkDrawing, type Samples, sampleInSteps } from "../judge/sampleVerdicts.ts";
+import { checkDrawing, type Drawing, type Samples, sampleInSteps } from "../judge/sampleVerdicts.ts";
 import { asOfStage } from "../judge/unmeasured.ts";
 import { asBuild } from "../read/asBuild.ts";
 import type { Build } from "../read/Build.ts";
+import type { Stage } from "../read/FieldSpec.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
 import { makeReport } from "../report/makeReport.ts";
 import type { Report, ReportExchange } from "../report/Report.ts";
-import { applySet } from "../sets/applySet.ts";
+import { applySetTo, type RuleCatalog } from "../sets/applySetTo.ts";
 import { pendingOf } from "./pendingOf.ts";
+
+/** How to evaluate, whatever the rules are. */
+export interface EvaluationOptions {
+  /**
+   * Judge only the rules of this stage, as it stands then: what is to be measured by it and was not, leaves a rule
+   * open. Absent: every rule, by whatever sizes the build gives.
+   */
+  readonly stage?: Stage;
+  /**
+   * Sets of rules: names of known ones, or sets as data; the last is applied, the others may be extended by it.
+   * Absent: every rule, for the use that the build states.
+   */
+  readonly sets?: readonly (string | SetFile)[];
+  /**
+   * Quantities to compute beside those that the rules ask for: their ids, or `all` of them, which takes some
+   * seconds, since many are searched over a whole cycle and all tolerances. Absent: none.
+   */
+  readonly quantities?: "all" | readonly string[];
+  /**
+   * Draw so many engines within the tolerances, and say of each rule in how many it holds, and of each quantity that a
+   * rule or the list of quantities names how it scatters. The verdicts stay what they are. 1000 engines take up to a
+   * minute with every rule of the catalog. Absent: none.
+   */
+  readonly statistics?: Drawing;
+}
 
 /** The build as if it stated this use. */
 function forUse(build: Build, use: Use): Build {
@@ -30,7 +55,7 @@ function forUse(build: Build, use: Use): Build {
 /** One evaluation: the work it takes, in pieces, and a report that can be asked for at any time. */
 export class Evaluation {
   private readonly build: Build;
-  private readonly options: EvaluateOptions;
+  private readonly options: EvaluationOptions;
   private readonly set: AppliedSet | undefined;
   private readonly values: ReadonlyMap<string, FieldValue>;
   private readonly every: readonly CompiledRule[];
@@ -41,16 +66,20 @@ export class Evaluation {
   private samples: Samples | undefined;
   private done = false;
 
-  /** @throws InputError, RuleError, SetError, RangeError as `evaluate` does */
-  constructor(input: unknown, options: EvaluateOptions) {
-    const { rules: given = ruleFiles, stage, sets, quantities: more = [], statistics } = options;
+  /**
+   * @param input a build, or plain data in the shape of a build file
+   * @param catalog rules to judge by, and sets that can be named. Untrusted: checked like any input
+   * @throws InputError, RuleError, SetError, RangeError as `evaluate` does
+   */
+  constructor(input: unknown, catalog: RuleCatalog, options: EvaluationOptions) {
+    const { stage, sets, quantities: more = [], statistics } = options;
     if (statistics !== undefined) checkDrawing(statistics);
     this.options = options;
     this.build = asBuild(input);
-    this.set = sets === undefined ? undefined : applySet(sets, given);
+    this.set = sets === undefined ? undefined : applySetTo(sets, catalog);
     const { set } = this;
     this.values = withDefaults(set?.use === undefined ? this.build : forUse(this.build, set.use));
-    this.every = compileRules(set?.rules ?? given);
+    this.every = compileRules(set?.rules ?? catalog.rules);
     this.rules =
       stage === undefined ? this.every : this.every.filter((rule) => rule.file.stages.includes(stage));
     this.judging = new Judging(
@@ -101,6 +130,12 @@ export class Evaluation {
     return this.judging
       .judged()
       .map((one) => this.settled.get(one.rule) ?? asOfStage(one, this.options.stage));
+  }
+
+  /** Does the whole work. */
+  async finish(): Promise<Report> {
+    for await (const piece of this.work()) finish(piece);
+    return this.report();
   }
 
   /** What is known by now: every rule whose quantities are there is judged. */

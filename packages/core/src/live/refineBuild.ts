@@ -1,40 +1,9 @@
-import type { EvaluateOptions } from "../evaluate.ts";
-import type { Report } from "../report/Report.ts";
-import { Evaluation } from "./Evaluation.ts";
-import { takeBreath } from "./takeBreath.ts";
-
-/** What an `AbortSignal` tells. */
-export interface StopSignal {
-  readonly aborted: boolean;
-  readonly reason?: unknown;
-}
+import { type EvaluateOptions, evaluation } from "../evaluate.ts";
+import { type Refinement, refine, type StopSignal } from "./refine.ts";
 
 export interface RefineOptions extends EvaluateOptions {
   /** When it is aborted, the refining ends with its reason at the next breath; what was derived by then is kept. */
   readonly signal?: StopSignal;
-}
-
-/** A report by what is known so far. */
-export interface Refinement {
-  readonly report: Report;
-  /**
-   * Ids of rules that are not done: not judged yet (those are not among the verdicts of the report), or open without
-   * what would settle them. The last refinement has none, and its report no `pending`.
-   */
-  readonly pending: readonly string[];
-}
-
-/** Work before the first report [ms]: what is remembered or cheap. */
-const FIRST = 15;
-/** Work between two breaths [ms]. */
-const BREATH = 40;
-/** Time between two reports [ms]: a report costs some milliseconds itself. */
-const BETWEEN_REPORTS = 150;
-
-async function refinementOf(evaluation: Evaluation): Promise<Refinement> {
-  const report = await evaluation.report();
-  const { rules = [], settlements = [] } = report.pending ?? {};
-  return { report, pending: [...rules.map(({ rule }) => rule), ...settlements] };
 }
 
 /**
@@ -44,25 +13,9 @@ async function refinementOf(evaluation: Evaluation): Promise<Refinement> {
  * @param input a build from `readBuildText` or `withField`, or plain data in the shape of a build file
  * @throws as `evaluate` does, before the first report; the reason of the signal when it was aborted
  */
-export async function* refineBuild(
+export function refineBuild(
   input: unknown,
   options: RefineOptions = {},
 ): AsyncGenerator<Refinement, void, void> {
-  let begun = Date.now();
-  let reported: { readonly at: number; readonly found: number } | undefined;
-  const evaluation = new Evaluation(input, options);
-  for await (const steps of evaluation.work()) {
-    while (steps.next().done !== true) {
-      if (Date.now() - begun < (reported === undefined ? FIRST : BREATH)) continue;
-      const { found } = evaluation;
-      if (reported === undefined || (found > reported.found && Date.now() - reported.at > BETWEEN_REPORTS)) {
-        yield await refinementOf(evaluation);
-        reported = { at: Date.now(), found: evaluation.found };
-      }
-      await takeBreath();
-      if (options.signal?.aborted === true) throw options.signal.reason;
-      begun = Date.now();
-    }
-  }
-  yield await refinementOf(evaluation);
+  return refine(() => evaluation(input, options), options.signal);
 }

@@ -1,5 +1,5 @@
 import type { Build } from "./Build.ts";
-import { readBuild } from "./readBuild.ts";
+import { readBuild } from "./readData.ts";
 
 /**
  * A build as it is, or read from plain data.

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { describeSyntax } from "../units/parseDimension.ts";
 import { buildSchema, parts } from "./buildSchema.ts";
 import { describeDefault } from "./describeDefault.ts";

@@ -1,5 +1,5 @@
 import { uses } from "@trialfit/rules";
-import { z } from "zod";
+import * as z from "zod";
 import { confirmationsSchema } from "./confirmations.ts";
 import type { FieldSchema } from "./fieldSchema.ts";
 import { choice, text } from "./fields.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import type { FieldValue } from "./FieldValue.ts";
 
 /** What a person saw of something that no number tells. */

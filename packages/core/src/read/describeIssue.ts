@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import type * as z from "zod";
 import { wayOfMakingIds } from "../tables/waysOfMaking.ts";
 import { describeSyntax } from "../units/parseDimension.ts";
 import { parts, topFields } from "./buildSchema.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { DimensionError } from "../units/parseDimension.ts";
 import { type FieldSpec, fieldSpecs } from "./FieldSpec.ts";
 import type { FieldValue } from "./FieldValue.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { wayOfMakingIds } from "../tables/waysOfMaking.ts";
 import { describeCount } from "./describeCount.ts";
 import {

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import type { PartSpec } from "./FieldSpec.ts";
 import type { FieldSchema, ReadField } from "./fieldSchema.ts";
 

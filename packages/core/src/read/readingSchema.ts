@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 
 const one = z.union([z.string(), z.number()]);
 /** One reading, or the same one taken several times. */

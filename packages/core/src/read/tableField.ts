@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { type ColumnSpec, fieldSpecs, type TableSpec } from "./FieldSpec.ts";
 import type { TableRow } from "./FieldValue.ts";
 import { attempt, describeField, type FieldSchema, type ReadField, refuse } from "./fieldSchema.ts";

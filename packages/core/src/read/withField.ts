@@ -1,7 +1,7 @@
 import type { Build } from "./Build.ts";
 import { BUILD_FORMAT } from "./buildSchema.ts";
 import { fields } from "./fieldCatalog.ts";
-import { readBuild } from "./readBuild.ts";
+import { readBuild } from "./readData.ts";
 import { requirePositions } from "./requirePositions.ts";
 
 /** A build file that says nothing but what stands under one path. */

@@ -1,59 +1,6 @@
 import { type RuleFile, ruleFiles, type SetFile, setFiles } from "@trialfit/rules";
-import type { AppliedSet, Departure } from "../judge/AppliedSet.ts";
-import { formatIssue } from "../judge/RuleIssue.ts";
-import { nearestWord } from "../read/nearestWord.ts";
-import { describeCondition } from "../report/describeCondition.ts";
-import { changeLimit } from "./changeLimit.ts";
-import { checkSet } from "./checkSet.ts";
-import { findChain, SetError } from "./findChain.ts";
-
-interface Step {
-  readonly rules: readonly RuleFile[];
-  readonly departures: readonly Departure[];
-}
-
-function applyOne({ rules, departures }: Step, set: SetFile): Step {
-  const problems = checkSet(set, rules);
-  if (problems.length > 0) throw new SetError(set.id, problems.map(formatIssue).join("; "));
-  const changed = new Map([...rules, ...(set.rules ?? [])].map((rule) => [rule.id, rule]));
-  const made: Departure[] = set.use === undefined ? [] : [{ kind: "use", set: set.id, use: set.use }];
-  for (const { id } of set.rules ?? []) made.push({ kind: "rule", set: set.id, rule: id });
-  for (const change of set.limits ?? []) {
-    const rule = changed.get(change.rule)!;
-    const { file, outsideRange } = changeLimit(rule, change);
-    changed.set(change.rule, file);
-    const { value, cases } = rule.limits![change.limit]!;
-    made.push({
-      kind: "limit",
-      set: set.id,
-      rule: change.rule,
-      limit: change.limit,
-      from:
-        cases === undefined
-          ? value
-          : `${value}, and ${cases.map((one) => one.value).join(", ")} in its cases`,
-      to: change.value,
-      ...(change.when === undefined ? {} : { when: describeCondition(change.when) }),
-      outsideRange,
-      because: change.because,
-      by: change.by,
-    });
-  }
-  for (const { rule, because, by } of set.silence ?? [])
-    made.push({ kind: "silence", set: set.id, rule, because, by });
-  return { rules: [...changed.values()], departures: [...departures, ...made] };
-}
-
-/** The set of this name among those given and those shipped. @throws SetError when there is none */
-function named(name: string, known: readonly SetFile[]): SetFile {
-  const set = known.find(({ id }) => id === name);
-  if (set !== undefined) return set;
-  const near = nearestWord(
-    name,
-    known.map(({ id }) => id),
-  );
-  throw new SetError(name, `no set has this name${near === undefined ? "" : `; did you mean "${near}"?`}`);
-}
+import type { AppliedSet } from "../judge/AppliedSet.ts";
+import { applySetTo } from "./applySetTo.ts";
 
 /**
  * A set with all that it inherits.
@@ -65,21 +12,5 @@ export function applySet(
   sets: readonly (string | SetFile)[],
   rules: readonly RuleFile[] = ruleFiles,
 ): AppliedSet {
-  const given = sets.filter((one): one is SetFile => typeof one !== "string");
-  const known = [...given, ...setFiles.filter(({ id }) => !given.some((one) => one.id === id))];
-  const last = sets.at(-1);
-  if (last === undefined) throw new SetError("sets", "none is named");
-  const chain = findChain(typeof last === "string" ? named(last, known) : last, known);
-  const step = chain.reduce(applyOne, { rules, departures: [] });
-  const silenced = step.departures.flatMap((one) => (one.kind === "silence" ? [one.rule] : []));
-  const { id, title } = chain.at(-1)!;
-  return {
-    id,
-    title,
-    chain,
-    rules: step.rules,
-    silenced: new Set(silenced),
-    use: chain.findLast((one) => one.use !== undefined)?.use,
-    departures: step.departures,
-  };
+  return applySetTo(sets, { rules, sets: setFiles });
 }

@@ -6,7 +6,7 @@ import {
   requireCounts,
   requireThat,
 } from "../check/requireAll.ts";
-import { cycleValue, type LoadCycle } from "../loads/crankpinLoadCycle.ts";
+import type { LoadCycle } from "../loads/crankpinLoadCycle.ts";
 
 /** One cylinder on the crankshaft. */
 export interface CylinderPlace {
@@ -78,21 +78,28 @@ export function mainBearingLoads(input: {
     for (const { bank, fires } of sharing) {
       const [sine, cosine] = [Math.sin(bank), Math.cos(bank)];
       for (let i = 0; i < samples; i++) {
-        const angle = (i * CYCLE) / samples - fires;
-        const [across, along] = [cycleValue(rod.x, angle), cycleValue(rod.y, angle)];
+        // As cycleValue, for both parts of the load at once.
+        const place = (((i * CYCLE) / samples - fires) / CYCLE) * samples;
+        const below = Math.floor(place);
+        const here = below - samples * Math.floor(below / samples);
+        const next = here + 1 === samples ? 0 : here + 1;
+        const across = rod.x[here]! + (place - below) * (rod.x[next]! - rod.x[here]!);
+        const along = rod.y[here]! + (place - below) * (rod.y[next]! - rod.y[here]!);
         // From the cylinder's frame to the block's: turned on by the bank in the sense of rotation.
         x[i]! += across * cosine + along * sine;
         y[i]! += along * cosine - across * sine;
       }
     }
     const first = sharing[0]!;
+    const [before, after] = [loads[k]!, loads[k + 1]!];
     for (let i = 0; i < samples; i++) {
       const pin = first.bank + (i * CYCLE) / samples - first.fires;
-      const [shareX, shareY] = [(x[i]! - pull * Math.sin(pin)) / 2, (y[i]! - pull * Math.cos(pin)) / 2];
-      for (const bearing of [loads[k]!, loads[k + 1]!]) {
-        bearing.x[i]! += shareX;
-        bearing.y[i]! += shareY;
-      }
+      const shareX = (x[i]! - (pull === 0 ? 0 : pull * Math.sin(pin))) / 2;
+      const shareY = (y[i]! - (pull === 0 ? 0 : pull * Math.cos(pin))) / 2;
+      before.x[i]! += shareX;
+      before.y[i]! += shareY;
+      after.x[i]! += shareX;
+      after.y[i]! += shareY;
     }
   });
   return loads;

@@ -34,17 +34,20 @@ const TURN_CELLS = 360;
 export function greatestOverTurn(value: (angle: number) => number): { angle: number; value: number } {
   const turn = 2 * Math.PI;
   const step = turn / TURN_CELLS;
-  const grid = Array.from({ length: TURN_CELLS }, (_, i) => value(i * step));
+  const grid = new Float64Array(TURN_CELLS);
+  for (let i = 0; i < TURN_CELLS; i++) grid[i] = value(i * step);
   let best = { value: grid[0]!, angle: 0 };
-  grid.forEach((here, i) => {
-    const [before, after] = [grid.at(i - 1)!, grid[(i + 1) % TURN_CELLS]!];
-    if (here < before || here < after) return;
+  for (let i = 0; i < TURN_CELLS; i++) {
+    const here = grid[i]!;
+    const before = grid[i === 0 ? TURN_CELLS - 1 : i - 1]!;
+    const after = grid[i + 1 === TURN_CELLS ? 0 : i + 1]!;
+    if (here < before || here < after) continue;
     // Where the value does not change there is nothing to refine.
     const flat = 2 * here - before - after <= 1e-13 * Math.abs(here);
     const peak = flat
       ? { at: i * step, value: here }
       : greatestBetween(value, (i - 1) * step, (i + 1) * step, 4);
     if (peak.value > best.value) best = { value: peak.value, angle: (peak.at + turn) % turn };
-  });
+  }
   return best;
 }

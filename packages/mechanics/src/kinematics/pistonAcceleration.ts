@@ -20,7 +20,7 @@ export function pistonAccelerationOver(crank: SliderCrank, angularSpeed: number)
     const along = r * Math.cos(angle);
     const sine = (across - e) / l;
     const cosine = Math.sqrt(1 - sine * sine);
-    return square * (-along + (across * sine) / cosine - along ** 2 / (l * cosine ** 3));
+    return square * (-along + (across * sine) / cosine - (along * along) / (l * (cosine * cosine * cosine)));
   };
 }
 

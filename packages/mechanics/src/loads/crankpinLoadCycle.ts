@@ -64,9 +64,10 @@ export function cycleValue(samples: Float64Array, angle: number): number {
 export function sizeOverCycle({ x, y }: LoadCycle): { mean: number; greatest: number } {
   let [sum, greatest] = [0, 0];
   for (let i = 0; i < x.length; i++) {
-    const size = Math.hypot(x[i]!, y[i]!);
+    // Loads are far from where squares overflow, and hypot is slow.
+    const size = Math.sqrt(x[i]! * x[i]! + y[i]! * y[i]!);
     sum += size;
-    greatest = Math.max(greatest, size);
+    if (size > greatest) greatest = size;
   }
   return { mean: sum / x.length, greatest };
 }

@@ -1,5 +1,5 @@
 import { ruleFile } from "@trialfit/rules";
-import type { z } from "zod";
+import type * as z from "zod";
 import type { AuthorIssue } from "../RuleProblem.ts";
 import { checkConditionShape } from "./checkConditionShape.ts";
 import { describeIssues, valueAt } from "./describeIssues.ts";

@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import type * as z from "zod";
 import { nearestWord } from "../../read/nearestWord.ts";
 import type { AuthorIssue } from "../RuleProblem.ts";
 import type { Shapes } from "./shapesOf.ts";

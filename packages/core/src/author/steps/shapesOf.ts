@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 
 interface Shape {
   readonly properties?: Readonly<Record<string, Shape>>;

@@ -1,7 +1,8 @@
-import { buildOutline, type RodNearest } from "@trialfit/mechanics";
+import type { RodNearest } from "@trialfit/mechanics";
 import type { TableRow } from "../../read/FieldValue.ts";
 import { quantity } from "../Quantity.ts";
-import { outlineVertices } from "../rodSweep.ts";
+import { rememberNumbers } from "../rememberNumbers.ts";
+import { rodOutline } from "../rodSweep.ts";
 import type { RodObstacle } from "./RodObstacle.ts";
 
 const rodInputs: Readonly<Record<string, string>> = {
@@ -10,13 +11,30 @@ const rodInputs: Readonly<Record<string, string>> = {
   e: "pinLineOffset",
 };
 
-function nearestOf(
-  obstacle: RodObstacle,
-  n: Readonly<Record<string, number>>,
-  outline: readonly TableRow[],
-): RodNearest {
-  const crank = { throwRadius: n.r!, rodLength: n.l!, pinLineOffset: n.e! };
-  return obstacle.nearest(n, { crank, outline: buildOutline(outlineVertices(outline)) });
+type Numbers = Readonly<Record<string, number>>;
+
+/** Nearest approaches kept for an obstacle and an outline. */
+const MOST_KEPT = 1024;
+
+const remembered = new WeakMap<RodObstacle, WeakMap<readonly TableRow[], (numbers: Numbers) => RodNearest>>();
+
+/** Where the rod comes nearest to an obstacle; the same numbers are answered from memory. */
+function nearestOf(obstacle: RodObstacle, n: Numbers, outline: readonly TableRow[]): RodNearest {
+  let byOutline = remembered.get(obstacle);
+  if (byOutline === undefined) {
+    byOutline = new WeakMap();
+    remembered.set(obstacle, byOutline);
+  }
+  let nearest = byOutline.get(outline);
+  if (nearest === undefined) {
+    const names = Object.keys({ ...rodInputs, ...obstacle.inputs });
+    nearest = rememberNumbers(names, MOST_KEPT, (numbers: Numbers) => {
+      const crank = { throwRadius: numbers.r!, rodLength: numbers.l!, pinLineOffset: numbers.e! };
+      return obstacle.nearest(numbers, { crank, outline: rodOutline(outline) });
+    });
+    byOutline.set(outline, nearest);
+  }
+  return nearest(n);
 }
 
 const common = {

@@ -1,6 +1,5 @@
-import { rodToCylinderBottom } from "@trialfit/mechanics";
 import { quantity } from "../../Quantity.ts";
-import { rodSweep, rodSweepExample, rodSweepInputs } from "../../rodSweep.ts";
+import { nearestToCylinder, notchInputs, rodSweepExample, rodSweepInputs } from "../../rodSweep.ts";
 
 export const rodToCylinderAngle = quantity({
   id: "rodToCylinderAngle",
@@ -13,18 +12,11 @@ export const rodToCylinderAngle = quantity({
     "Crank angle after top dead centre at which the rod comes closest to the lower edge of the cylinder: the place to look at when the trial assembly is turned by hand. Taken at the nominal values; when both sides are nearly as close, the other one is as worthy of a look.",
   inputs: {
     ...rodSweepInputs,
-    p_n: "block.notchDepth",
-    q_n: "block.notchHeight",
-    W_n: "block.notchWidth",
-    r_n: "block.notchCornerRadius",
+    ...notchInputs,
   },
   tables: { outline: "connectingRod.bigEndOutline" },
   method: "The crank angle at which the sweep of the rod’s outline finds its least distance to the cylinder.",
-  compute: ({ p_n, q_n, W_n, r_n, ...numbers }, _words, { outline }) =>
-    rodToCylinderBottom({
-      ...rodSweep(numbers, outline),
-      notch: { depth: p_n, height: q_n, width: W_n, cornerRadius: r_n },
-    }).crankAngle,
+  compute: (numbers, _words, { outline }) => nearestToCylinder(numbers, outline).crankAngle,
   shape: "guarded",
   nominalOnly: true,
   valid: "as for the clearance itself; from 0 to 360°",

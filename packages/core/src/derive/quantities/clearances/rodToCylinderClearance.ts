@@ -1,6 +1,5 @@
-import { rodToCylinderBottom } from "@trialfit/mechanics";
 import { quantity } from "../../Quantity.ts";
-import { rodSweep, rodSweepExample, rodSweepInputs } from "../../rodSweep.ts";
+import { nearestToCylinder, notchInputs, rodSweepExample, rodSweepInputs } from "../../rodSweep.ts";
 
 export const rodToCylinderClearance = quantity({
   id: "rodToCylinderClearance",
@@ -13,20 +12,13 @@ export const rodToCylinderClearance = quantity({
     "Least distance between the big end of the connecting rod, cap and bolt heads included, and the lower edge of the cylinder, over a whole turn; negative when they strike. A notch that is entered is allowed for.",
   inputs: {
     ...rodSweepInputs,
-    p_n: "block.notchDepth",
-    q_n: "block.notchHeight",
-    W_n: "block.notchWidth",
-    r_n: "block.notchCornerRadius",
+    ...notchInputs,
     t_o: "connectingRod.outlineTolerance",
   },
   tables: { outline: "connectingRod.bigEndOutline" },
   method:
     "The outline of the big end is swept with the rod over one turn; the least distance in space to the round bore above its lower edge, less the notch, is taken. The uncertainty of the outline comes off it.",
-  compute: ({ p_n, q_n, W_n, r_n, t_o, ...numbers }, _words, { outline }) =>
-    rodToCylinderBottom({
-      ...rodSweep(numbers, outline),
-      notch: { depth: p_n, height: q_n, width: W_n, cornerRadius: r_n },
-    }).clearance - t_o,
+  compute: ({ t_o, ...numbers }, _words, { outline }) => nearestToCylinder(numbers, outline).clearance - t_o,
   shape: "guarded",
   valid:
     "stiff parts without play; a cylinder that ends in one plane; a flat-floored notch. Confirm it by turning the trial assembly by hand",

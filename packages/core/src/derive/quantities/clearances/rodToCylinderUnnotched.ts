@@ -1,6 +1,5 @@
-import { rodToCylinderBottom } from "@trialfit/mechanics";
 import { quantity } from "../../Quantity.ts";
-import { rodSweep, rodSweepExample, rodSweepInputs } from "../../rodSweep.ts";
+import { nearestToCylinder, rodSweepExample, rodSweepInputs } from "../../rodSweep.ts";
 
 export const rodToCylinderUnnotched = quantity({
   id: "rodToCylinderUnnotched",
@@ -18,9 +17,7 @@ export const rodToCylinderUnnotched = quantity({
   tables: { outline: "connectingRod.bigEndOutline" },
   method: "As for the clearance with a notch, with the notch left out.",
   compute: ({ t_o, ...numbers }, _words, { outline }) =>
-    rodToCylinderBottom({
-      ...rodSweep(numbers, outline),
-    }).clearance - t_o,
+    nearestToCylinder({ ...numbers, p_n: 0, q_n: 0, W_n: 0, r_n: 0 }, outline).clearance - t_o,
   shape: "guarded",
   nominalOnly: true,
   display: true,

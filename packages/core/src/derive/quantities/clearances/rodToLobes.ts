@@ -1,10 +1,10 @@
-import { buildOutline, rodToLobes as nearestTo } from "@trialfit/mechanics";
+import { rodToLobes as nearestTo } from "@trialfit/mechanics";
 import { quantity } from "../../Quantity.ts";
-import { outlineVertices, rodSweepExample } from "../../rodSweep.ts";
+import { rodOutline, rodSweepExample } from "../../rodSweep.ts";
 import { liftCurve, liftExamples, liftInputs, liftRoutes, liftTables } from "../../valves/valveSide.ts";
 
 /** The rod of the examples. */
-const { r, l, e, outline: rodOutline } = rodSweepExample;
+const { r, l, e, outline: listed } = rodSweepExample;
 
 export const rodToLobes = quantity({
   id: "rodToLobes",
@@ -46,7 +46,7 @@ export const rodToLobes = quantity({
       (curves[index].at(angle).lift + n[`s_${index}`]!) / n.R_r!;
     const { clearance } = nearestTo({
       crank: { throwRadius: n.r!, rodLength: n.l!, pinLineOffset: n.e! },
-      outline: buildOutline(outlineVertices(tables.outline!)),
+      outline: rodOutline(tables.outline!),
       across: n.x_cs!,
       height: n.y_cs!,
       bankAngle: n.gamma!,
@@ -69,7 +69,7 @@ export const rodToLobes = quantity({
         r,
         l,
         e,
-        outline: rodOutline,
+        outline: listed,
         t_o: "0 mm",
         x_cs: "0 mm",
         y_cs: "125 mm",

@@ -1,0 +1,63 @@
+import type { Report } from "../report/Report.ts";
+import type { Evaluation } from "./Evaluation.ts";
+import { takeBreath } from "./takeBreath.ts";
+
+/** What an `AbortSignal` tells. */
+export interface StopSignal {
+  readonly aborted: boolean;
+  readonly reason?: unknown;
+}
+
+/** A report by what is known so far. */
+export interface Refinement {
+  readonly report: Report;
+  /**
+   * Ids of rules that are not done: not judged yet (those are not among the verdicts of the report), or open without
+   * what would settle them. The last refinement has none, and its report no `pending`.
+   */
+  readonly pending: readonly string[];
+}
+
+/** Work before the first report [ms]: what is remembered or cheap. */
+const FIRST = 15;
+/** Work between two breaths [ms]. */
+const BREATH = 40;
+/** Time between two reports [ms]: a report costs some milliseconds itself. */
+const BETWEEN_REPORTS = 150;
+
+async function refinementOf(evaluation: Evaluation): Promise<Refinement> {
+  const report = await evaluation.report();
+  const { rules = [], settlements = [] } = report.pending ?? {};
+  return { report, pending: [...rules.map(({ rule }) => rule), ...settlements] };
+}
+
+/**
+ * Reports of an evaluation while it goes on: the first as soon as what is remembered from builds before and what is
+ * cheap was judged, others while the rest is worked out, the last when all is. Between them others have their turn at
+ * least every tenth of a second, unless a single value takes longer.
+ * @param begin makes the evaluation
+ * @param signal ends it at the next breath; what was derived by then is kept
+ * @throws what `begin` throws, before the first report; the reason of the signal when it was aborted
+ */
+export async function* refine(
+  begin: () => Evaluation,
+  signal: StopSignal | undefined,
+): AsyncGenerator<Refinement, void, void> {
+  let begun = Date.now();
+  let reported: { readonly at: number; readonly found: number } | undefined;
+  const evaluation = begin();
+  for await (const steps of evaluation.work()) {
+    while (steps.next().done !== true) {
+      if (Date.now() - begun < (reported === undefined ? FIRST : BREATH)) continue;
+      const { found } = evaluation;
+      if (reported === undefined || (found > reported.found && Date.now() - reported.at > BETWEEN_REPORTS)) {
+        yield await refinementOf(evaluation);
+        reported = { at: Date.now(), found: evaluation.found };
+      }
+      await takeBreath();
+      if (signal?.aborted === true) throw signal.reason;
+      begun = Date.now();
+    }
+  }
+  yield await refinementOf(evaluation);
+}
