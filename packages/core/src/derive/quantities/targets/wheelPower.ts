@@ -23,4 +23,5 @@ export const wheelPower = quantity({
     { given: { P: "440 kW", k_d: "15 %", place: "at crank" }, expect: "374.0 kW" },
     { given: { P: "640 kW", k_d: "16 %", place: "at wheels" }, expect: "640.0 kW" },
   ],
+  display: true,
 });

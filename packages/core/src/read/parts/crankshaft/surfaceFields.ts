@@ -1,4 +1,4 @@
-import { dimension } from "../../fields.ts";
+import { choice, dimension } from "../../fields.ts";
 
 /** Fillets, surfaces, oil holes and the thrust bearing’s place. */
 export const surfaceFields = {
@@ -17,6 +17,18 @@ export const surfaceFields = {
     range: ["0.3 mm", "12 mm"],
     tolerance: "0.1",
     help: "Smallest radius of any fillet from a journal or crankpin to its cheek, by radius gauge after the last grind.",
+  }),
+  filletForm: choice({
+    label: "Form of the fillets",
+    help: "How the fillets of the crankshaft are made.",
+    options: {
+      ground: "ground to a full radius",
+      rolled: "undercut and rolled under pressure",
+    },
+    assumed: {
+      value: "ground",
+      because: "fillets are taken as ground when nothing else is said, which asks for the larger radius",
+    },
   }),
   journalRoughness: dimension({
     label: "Journal roughness Rq",
