@@ -61,11 +61,12 @@ function share(part: number, whole: number): string {
   return whole === 0 ? "none" : `${((100 * part) / whole).toFixed(part === whole ? 0 : 1)} %`;
 }
 
-function describeCount(count: CatalogCount, isCatalog: boolean): string {
+function describeCount(count: CatalogCount, isCatalog: boolean, unscored: number): string {
   const { made, caught } = count.mutants;
   const lines = [
     `rules ${count.rules}, limits ${count.limits}, sources ${count.sources}, examples ${count.examples}`,
     `slips tried ${made}, noticed by the rules' own examples ${caught} (${share(caught, made)})`,
+    ...(unscored === 0 ? [] : [`slips not tried in ${unscored} of the files: mend what stands above first`]),
   ];
   if (isCatalog) {
     const { used, shown, idle } = count.quantities;
@@ -122,12 +123,18 @@ export const checkRules = defineCommand({
       const add = Object.fromEntries(
         reviewed.filter(({ review }) => review.add.length > 0).map(({ path, review }) => [path, review.add]),
       );
-      process.stdout.write(`${JSON.stringify({ problems, add, count }, null, 2)}\n`);
+      // What a catalog leaves out says nothing of some files beside it.
+      const { quantities, partsWithoutRule, stagesWithoutRule, ...own } = count;
+      const left = isCatalog ? { quantities, partsWithoutRule, stagesWithoutRule } : {};
+      const data = { problems, add, count: { ...own, ...left } };
+      process.stdout.write(`${JSON.stringify(data, null, 2)}\n`);
     } else {
       const said = problems.length === 0 ? "" : `${problems.map(line).join("\n")}\n`;
       process.stdout.write(`${said}${reviewed.map(advice).join("")}`);
       if (adopt === true) process.stdout.write(`\n${await adoptExamples(reviewed)}`);
-      process.stdout.write(`${said === "" ? "" : "\n"}${describeCount(count, isCatalog)}`);
+      process.stdout.write(
+        `${said === "" ? "" : "\n"}${describeCount(count, isCatalog, reviewed.length - scores.length)}`,
+      );
       process.stdout.write(errors === 0 ? "Nothing to mend.\n" : `To mend: ${errors}.\n`);
     }
     process.exitCode = errors === 0 ? ExitCode.sound : ExitCode.stops;
