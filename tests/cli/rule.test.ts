@@ -120,7 +120,7 @@ describe("trialfit explain", () => {
     const part = runCommand(["explain", "flywheelFastener"]);
     expect(part).toMatchObject({ status: 0, stderr: "" });
     expect(part.stdout).toMatch(/Rules \(\d+\)[\s\S]*Fields of the build file \(\d+\)/);
-    expect(part.stdout).toContain("[flywheelFastener.count]");
+    expect(part.stdout).toContain("[flywheelFastener.grip]");
     expect(runCommand(["explain", "valve lift"]).stdout).toMatch(/Quantities \(\d+\)/);
     expect(runCommand(["explain", "valve", sound])).toMatchObject({ status: 2, stdout: "" });
   });
@@ -179,12 +179,12 @@ describe("trialfit rule try", () => {
     expect([verdict.verdict, typeof remedy]).toEqual(["holds", "string"]);
   });
   it("without a build: what it says of every demo build, beside what the catalog says", () => {
-    const path = changed(/value: 1\.5 mm\n/, "value: 2.9 mm\n");
+    const path = changed(/value: 1\.5 mm\n/, "value: 1.45 mm\n");
     const { status, stdout, stderr } = runCommand(["rule", "try", path]);
     expect([status, stderr]).toEqual([0, ""]);
     expect(stdout).toMatch(/larkspur-hill: fails\n.*\n +catalog +as in the catalog\n/);
     const trials = JSON.parse(runCommand(["rule", "try", path, "--format", "json"]).stdout);
-    const demos = readdirSync(join(root, "packages/core/demo"));
+    const demos = readdirSync(join(root, "packages/core/demo")).filter((name) => name.endsWith(".yaml"));
     expect(trials.map(({ build }: { build: string }) => `${build}.yaml`)).toEqual(demos.sort());
     const turned = changed("operator: greaterThanInclusive", "operator: lessThan");
     expect(runCommand(["rule", "try", turned]).stdout).toContain("changed: the catalog says fails");

@@ -59,6 +59,7 @@ export { buildJsonSchema } from "./read/buildJsonSchema.ts";
 export { BUILD_FORMAT, parts } from "./read/buildSchema.ts";
 export { cellNumber } from "./read/cellNumber.ts";
 export { type Confirmation, confirmationEntry, confirmationPath } from "./read/confirmations.ts";
+export { countOf } from "./read/countOf.ts";
 export { describeDefault } from "./read/describeDefault.ts";
 export { describeTable } from "./read/describeTable.ts";
 export { type BuildEdit, editBuildText } from "./read/editBuildText.ts";

@@ -19,7 +19,7 @@ const args = {
   file: {
     type: "positional",
     required: false,
-    description: "Rule files, or folders of them; none: the whole catalog",
+    description: "Rule files, folders of them, or sets with rules of their own; none: the whole catalog",
   },
   notes: {
     type: "boolean",
@@ -105,14 +105,18 @@ export const checkRules = defineCommand({
   run: async ({ args: { _: paths, notes, adopt, format }, rawArgs }) => {
     refuseUnknownOptions(rawArgs, args);
     const { texts, isCatalog, context } = await findRules(paths);
-    if (adopt === true && texts.some(({ hasLines }) => !hasLines))
-      throw new UsageError("the shipped rules are no files of yours: name the files for --adopt");
-    const reviewed: readonly Reviewed[] = texts.map(({ path, text, hasLines }) => {
+    if (adopt === true && texts.some(({ within }) => within !== undefined))
+      throw new UsageError(
+        "--adopt writes into rule files: name them; what stands in a set is added by hand",
+      );
+    const reviewed: readonly Reviewed[] = texts.map(({ path, text, within }) => {
       const review = reviewRule(text, path, context);
       const problems = review.problems
         .filter((problem) => notes === true || problem.weight === "error")
-        .map((problem) => (hasLines ? problem : { ...problem, line: undefined, column: undefined }));
-      return { path, text, review, problems };
+        .map((problem) =>
+          within === undefined ? problem : { ...problem, file: within, line: undefined, column: undefined },
+        );
+      return { path: within ?? path, text, review, problems };
     });
     const problems = reviewed.flatMap((one) => one.problems);
     const errors = problems.filter((problem) => problem.weight === "error").length;
