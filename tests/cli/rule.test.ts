@@ -1,4 +1,12 @@
-import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  copyFileSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -57,6 +65,16 @@ describe("trialfit rule check", () => {
     expect(add[path][0]).toMatchObject({ verdict: "holds" });
     expect(problems.length).toBeGreaterThan(0);
     expect(count.mutants.caught).toBeLessThan(count.mutants.made);
+    expect(Object.keys(count)).toEqual(["rules", "limits", "sources", "examples", "mutants"]);
+  });
+  it("looks for slips only once the examples say what the rule says", () => {
+    const path = changed(/( {2}- name: on the lower limit\n.*\n {4}verdict: )holds/, "$1fails");
+    const { status, stdout } = runCommand(["rule", "check", path]);
+    expect(stdout).toMatch(/: found "fails" for "on the lower limit", where the rule says "holds"/);
+    expect(stdout).not.toContain("notices the slip");
+    expect(stdout).toContain("slips not tried in 1 of the files: mend what stands above first");
+    expect(stdout).toMatch(/To mend: 1\.\n$/);
+    expect(status).toBe(1);
   });
   it("writes the proposed examples into the file when asked to, and then finds nothing to mend", () => {
     const path = changed(/ {2}- name: on the lower limit\n.*\n.*\n/, "");
@@ -84,6 +102,27 @@ describe("trialfit rule check", () => {
     );
     expect(runCommand(["rule", "check", "--note"]).stderr).toContain('did you mean "--notes"?');
     expect(runCommand(["rule", "chekc"]).stderr).toContain('did you mean "check"?');
+  });
+});
+
+describe("trialfit explain", () => {
+  it("explains a rule file that is not in the catalog yet, with the numbers of a build too", () => {
+    const path = changed("title: ", "title: New here; ");
+    const { status, stdout } = runCommand(["explain", path]);
+    expect(stdout).toMatch(/^New here; [\s\S]*requires[\s\S]*Limits/);
+    expect(status).toBe(0);
+    expect(runCommand(["explain", path, troubled]).stdout).toMatch(/On [\s\S]*fails/);
+    const broken = changed("because:", "becuase:");
+    expect(runCommand(["explain", broken])).toMatchObject({ status: 2, stdout: "" });
+    expect(runCommand(["explain", broken]).stderr).toContain('Did you mean "because"?');
+  });
+  it("lists the names that a word stands in, or that belong to a part", () => {
+    const part = runCommand(["explain", "flywheelFastener"]);
+    expect(part).toMatchObject({ status: 0, stderr: "" });
+    expect(part.stdout).toMatch(/Rules \(\d+\)[\s\S]*Fields of the build file \(\d+\)/);
+    expect(part.stdout).toContain("[flywheelFastener.grip]");
+    expect(runCommand(["explain", "valve lift"]).stdout).toMatch(/Quantities \(\d+\)/);
+    expect(runCommand(["explain", "valve", sound])).toMatchObject({ status: 2, stdout: "" });
   });
 });
 
@@ -138,6 +177,19 @@ describe("trialfit rule try", () => {
       runCommand(["rule", "try", clearance, sound, "--format", "json"]).stdout,
     );
     expect([verdict.verdict, typeof remedy]).toEqual(["holds", "string"]);
+  });
+  it("without a build: what it says of every demo build, beside what the catalog says", () => {
+    const path = changed(/value: 1\.5 mm\n/, "value: 1.45 mm\n");
+    const { status, stdout, stderr } = runCommand(["rule", "try", path]);
+    expect([status, stderr]).toEqual([0, ""]);
+    expect(stdout).toMatch(/larkspur-hill: fails\n.*\n +catalog +as in the catalog\n/);
+    const trials = JSON.parse(runCommand(["rule", "try", path, "--format", "json"]).stdout);
+    const demos = readdirSync(join(root, "packages/core/demo")).filter((name) => name.endsWith(".yaml"));
+    expect(trials.map(({ build }: { build: string }) => `${build}.yaml`)).toEqual(demos.sort());
+    const turned = changed("operator: greaterThanInclusive", "operator: lessThan");
+    expect(runCommand(["rule", "try", turned]).stdout).toContain("changed: the catalog says fails");
+    const fresh = changed("id: rod-clears-cylinder-bottom", "id: rod-clears-cylinder-bottom-too");
+    expect(runCommand(["rule", "try", fresh]).stdout).toContain("the catalog has no rule of this id yet");
   });
   it("ends 2 on a rule that cannot be judged", () => {
     const path = changed("fact: rodToCylinderClearance", "fact: rodToCylinderClearence");

@@ -8,12 +8,14 @@ export function runCommand(
   args: readonly string[],
   input?: string | Buffer,
   env: Record<string, string> = {},
+  cwd?: string,
 ) {
   const { status, stdout, stderr } = spawnSync(process.execPath, [bin, ...args], {
     encoding: "utf8",
     // Colour libraries take CI for a terminal that shows colours.
     env: { ...process.env, CI: "", ...env },
     ...(input === undefined ? {} : { input }),
+    ...(cwd === undefined ? {} : { cwd }),
     maxBuffer: 64 * 1024 * 1024,
     timeout: 300_000,
   });

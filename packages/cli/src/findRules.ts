@@ -1,16 +1,25 @@
 import { existsSync } from "node:fs";
 import { readdir, stat } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import { ruleFiles, type SourceFile, sources } from "@trialfit/rules";
-import { InputError, printRule, type RuleContext, readRuleFile, readSources } from "trialfit";
+import { ruleFiles, type SetFile, type SourceFile, sources } from "@trialfit/rules";
+import {
+  InputError,
+  parseSource,
+  printRule,
+  type RuleContext,
+  readRuleFile,
+  readSetText,
+  readSources,
+} from "trialfit";
 import { readInput } from "./readInput.ts";
 
 /** One rule file as a text. */
 export interface RuleText {
+  /** Where it stands, or would stand as a file of its own. */
   readonly path: string;
   readonly text: string;
-  /** False for a rule of the shipped catalog, whose text was made from its data: its lines say nothing. */
-  readonly hasLines: boolean;
+  /** For a rule that is no file of its own, in the shipped catalog or in a set: where it was found. */
+  readonly within?: string;
 }
 
 export interface FoundRules {
@@ -55,9 +64,42 @@ function shipped(): FoundRules {
   const texts = ruleFiles.map((file) => ({
     path: `rules/${file.system}/${file.id}.yaml`,
     text: printRule(file),
-    hasLines: false,
+    within: `rules/${file.system}/${file.id}.yaml`,
   }));
   return { texts, isCatalog: true, context: { rules: ruleFiles, sources } };
+}
+
+/** Whether a text is a set of rules: it departs from others, and requires nothing itself. */
+function isSet(text: string, path: string): boolean {
+  try {
+    const { data } = parseSource(text, path);
+    const keys = typeof data === "object" && data !== null ? Object.keys(data) : [];
+    return (
+      !keys.includes("requires") &&
+      ["extends", "limits", "silence", "rules"].some((key) => keys.includes(key))
+    );
+  } catch (error) {
+    if (error instanceof InputError) return false;
+    throw error;
+  }
+}
+
+/**
+ * The rules of their own that sets have, each as a text; rule files as they are.
+ * @throws InputError when a set cannot be used
+ */
+function withRulesOfSets(texts: readonly RuleText[]): readonly RuleText[] {
+  const sets: SetFile[] = [];
+  return texts.flatMap((one): readonly RuleText[] => {
+    if (!isSet(one.text, one.path)) return [one];
+    const set = readSetText(one.text, one.path, sets);
+    sets.push(set);
+    return (set.rules ?? []).map((rule) => ({
+      path: `rules/${rule.system}/${rule.id}.yaml`,
+      text: printRule(rule),
+      within: `${one.path}: rule ${rule.id}`,
+    }));
+  });
 }
 
 /** Rules among the texts that have an id, as far as they can be read: what the others are checked against. */
@@ -74,7 +116,7 @@ function readable(texts: readonly RuleText[]): RuleContext["rules"] {
 }
 
 /**
- * The rule files that are named, or those in the folders that are named. Without names: the folder `rules` of a clone
+ * The rule files that are named, those in the folders that are named, and the rules of its own that a set has. Without names: the folder `rules` of a clone
  * when the command runs in one, or else the shipped catalog.
  * @throws InputError when a file or folder cannot be read
  */
@@ -86,14 +128,13 @@ export async function findRules(paths: readonly string[]): Promise<FoundRules> {
   const files = await Promise.all(
     named.map(async (path) => ((await isFolder(path)) ? filesIn(path) : [path])),
   );
-  const texts = await Promise.all(
+  const read = await Promise.all(
     [...new Set(files.flat())].map(async (path) => ({
       path,
       text: await readInput(path, "a rule file"),
-      hasLines: true,
     })),
   );
-  if (texts.length === 0)
+  if (read.length === 0)
     throw new InputError([
       {
         file: named.join(", "),
@@ -104,6 +145,7 @@ export async function findRules(paths: readonly string[]): Promise<FoundRules> {
         expected: "files that end in .yaml",
       },
     ]);
+  const texts = isCatalog ? read : withRulesOfSets(read);
   const lists = await Promise.all(named.map(sourcesBeside));
   const own = readable(texts);
   const others = isCatalog ? [] : ruleFiles.filter((file) => !own.some((one) => one.id === file.id));

@@ -10,7 +10,9 @@ export const mutantKinds = {
   "not-dropped": "a condition no longer negated",
   "when-dropped": "the rule taken as always relevant",
   "case-dropped": "a case of a limit left out",
+  "cases-swapped": "two neighbouring cases of a limit in the other order",
   "word-dropped": "a word of a list left out",
+  "word-added": "one more word taken in a choice",
 } as const;
 export type MutantKind = keyof typeof mutantKinds;
 

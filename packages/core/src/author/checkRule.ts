@@ -14,6 +14,7 @@ import { checkOverlap } from "./steps/checkOverlap.ts";
 import { checkPlace } from "./steps/checkPlace.ts";
 import { checkShape } from "./steps/checkShape.ts";
 import { checkSources } from "./steps/checkSources.ts";
+import { findSigns } from "./steps/findSigns.ts";
 
 /** The catalog as it is shipped. */
 export const shippedContext: RuleContext = { rules: ruleFiles, sources };
@@ -85,6 +86,8 @@ export function placeIssues(issues: readonly AuthorIssue[], source: Source): rea
  * @param path the file's name with its folder, as `rules/rods/my-rule.yaml`
  */
 export function readRuleFile(text: string, path: string, context: RuleContext = shippedContext): RuleReport {
+  const signs = findSigns(text, path);
+  if (signs.length > 0) return { problems: signs };
   let source: Source;
   try {
     source = parseSource(text, path);

@@ -40,19 +40,48 @@ function operatorMutants(leaf: Comparison, path: Path): readonly ConditionMutant
   ];
 }
 
+const listed: Readonly<Partial<Record<Operator, Operator>>> = {
+  equal: "in",
+  in: "in",
+  notEqual: "notIn",
+  notIn: "notIn",
+};
+
+/** The same comparison with one word more, for every word that the fact can be and that is not named yet. */
+function addedWords(leaf: Comparison, words: readonly string[], path: Path): readonly ConditionMutant[] {
+  const { fact } = leaf;
+  const type = factType(fact);
+  const operator = listed[leaf.operator];
+  if (type?.kind !== "word" || operator === undefined) return [];
+  return type.options
+    .filter((word) => !words.includes(word))
+    .map((word) => ({
+      kind: "word-added",
+      path: [...path, "value"],
+      change: `"${word}" taken as well for ${fact}`,
+      condition: { fact, operator, value: [...words, word] },
+    }));
+}
+
 function valueMutants(leaf: Comparison, path: Path): readonly ConditionMutant[] {
   const { fact, value } = leaf;
   const at = [...path, "value"];
   if (Array.isArray(value)) {
-    if (value.length < 2) return [];
-    return value.map((word, index) => ({
-      kind: "word-dropped",
-      path: [...at, index],
-      change: `"${word}" left out for ${fact}`,
-      condition: { ...leaf, value: value.filter((one) => one !== word) },
-    }));
+    const dropped = value.length < 2 ? [] : value;
+    return [
+      ...dropped.map(
+        (word, index): ConditionMutant => ({
+          kind: "word-dropped",
+          path: [...at, index],
+          change: `"${word}" left out for ${fact}`,
+          condition: { ...leaf, value: value.filter((one) => one !== word) },
+        }),
+      ),
+      ...addedWords(leaf, value, path),
+    ];
   }
-  if (typeof value !== "string" || factType(fact)?.kind !== "number") return [];
+  if (typeof value !== "string") return [];
+  if (factType(fact)?.kind !== "number") return addedWords(leaf, [value], path);
   return moveNumber(value, fact).map((moved) => ({
     kind: "number-moved",
     path: at,

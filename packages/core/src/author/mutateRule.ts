@@ -1,4 +1,7 @@
 import type { Condition, LimitFile, RuleFile } from "@trialfit/rules";
+import type { CompiledRule } from "../judge/CompiledRule.ts";
+import { readRule } from "../judge/compileRule.ts";
+import { limitsDiffer } from "./logic/limitsDiffer.ts";
 import type { Mutant } from "./Mutant.ts";
 import { moveNumber } from "./moveNumber.ts";
 import { mutateCondition } from "./mutateCondition.ts";
@@ -44,8 +47,20 @@ function limitMutants(file: RuleFile, name: string, limit: LimitFile): readonly 
     ...limit,
     cases: cases.map((each, other) => (other === index ? one : each)),
   });
+  const swapped = (index: number): LimitFile => ({
+    ...limit,
+    cases: cases.with(index, cases[index + 1]!).with(index + 1, cases[index]!),
+  });
   return [
     ...moves(limit.value, ["value"], (value) => ({ ...limit, value })),
+    ...cases.slice(1).map(
+      (later, index): Mutant => ({
+        kind: "cases-swapped",
+        path: [...path, "cases", index + 1],
+        change: `the case of ${later.value} read before that of ${cases[index]!.value}`,
+        file: changed(swapped(index)),
+      }),
+    ),
     ...cases.flatMap((one, index): readonly Mutant[] => {
       const { cases: _, ...bare } = limit;
       const left = cases.filter((_one, other) => other !== index);
@@ -66,9 +81,22 @@ function limitMutants(file: RuleFile, name: string, limit: LimitFile): readonly 
   ];
 }
 
+/** Changes of a case that need not change anything: an earlier case may have taken the word, cases may never meet. */
+const MAY_BE_ALIKE: ReadonlySet<Mutant["kind"]> = new Set(["cases-swapped", "word-added"]);
+
+/** Whether the change gives every build the limit that it had. */
+function isAlike(file: RuleFile, { kind, path, file: changed }: Mutant): boolean {
+  if (!MAY_BE_ALIKE.has(kind) || path[0] !== "limits") return false;
+  const [own, other] = [readRule(file).rule, readRule(changed).rule];
+  const limitOf = (rule: CompiledRule) => rule.limits.find(({ fact }) => fact === `limit.${path[1]}`);
+  const [before, after] = [limitOf(own), limitOf(other)];
+  return before !== undefined && after !== undefined && !limitsDiffer(before, after, own.when);
+}
+
 /**
  * Every rule that differs from this one by a single slip: a number moved by one unit of its second digit, a
- * comparison turned round or moved across its edge, a condition, a case, a word, `not` or `when` left out. Each
+ * comparison turned round or moved across its edge, a condition, a case, a word, `not` or `when` left out,
+ * a word more in a choice, two neighbouring cases in the other order. Each
  * that the rule's examples do not notice is a slip that nobody would notice.
  */
 export function mutateRule(file: RuleFile): readonly Mutant[] {
@@ -84,5 +112,7 @@ export function mutateRule(file: RuleFile): readonly Mutant[] {
   }
   for (const [name, limit] of Object.entries(file.limits ?? {}))
     mutants.push(...limitMutants(file, name, limit));
-  return mutants.map((mutant) => ({ ...mutant, file: withoutIdleLimits(mutant.file) }));
+  return mutants
+    .map((mutant) => ({ ...mutant, file: withoutIdleLimits(mutant.file) }))
+    .filter((mutant) => !isAlike(file, mutant));
 }

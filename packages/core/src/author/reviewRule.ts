@@ -9,7 +9,7 @@ import type { RuleScore } from "./scoreRule.ts";
 
 /** Everything that can be said of a rule file. */
 export interface RuleReview extends RuleReport {
-  /** Present when the rule can be judged and its examples be read. */
+  /** Present when the rule can be judged, its examples can be read, and their verdicts agree with it. */
   readonly score?: RuleScore;
   /** Examples that would make the rule's examples notice every slip. */
   readonly add: readonly RuleExample[];
@@ -54,11 +54,14 @@ function outermost(needless: readonly Mutant[], problems: readonly RuleProblem[]
   });
 }
 
+/** Kinds of problem before which slips are not looked for: they would only be what follows from these. */
+const FIRST: ReadonlySet<AuthorKind> = new Set(["unreadable-example", "wrong-verdict"]);
+
 /** Checks a rule file and scores its examples. */
 export function reviewRule(text: string, path: string, context?: RuleContext): RuleReview {
   const report = readRuleFile(text, path, context);
-  const unreadable = report.problems.some((problem) => problem.kind === "unreadable-example");
-  if (report.file === undefined || unreadable) return { ...report, add: [] };
+  const isEarly = report.problems.some(({ kind }) => FIRST.has(kind));
+  if (report.file === undefined || isEarly) return { ...report, add: [] };
   const { score, add, needless } = adviseRule(report.file);
   const isNeedless = new Set(needless);
   const told = new Set(outermost(needless, report.problems));

@@ -56,6 +56,15 @@ examples:
   - name: not known yet
     given: { use: circuit, block.cylinders: "4", block.bore: 90 mm ± 0 }
     verdict: unknown
+  - name: another use, endurance
+    given: { use: endurance, block.cylinders: "4", topRingBackClearance: 0.21 mm, block.bore: 90 mm ± 0 }
+    verdict: not-applicable
+  - name: another use, marine
+    given: { use: marine, block.cylinders: "4", topRingBackClearance: 0.21 mm, block.bore: 90 mm ± 0 }
+    verdict: not-applicable
+  - name: another use, vintage
+    given: { use: vintage, block.cylinders: "4", topRingBackClearance: 0.21 mm, block.bore: 90 mm ± 0 }
+    verdict: not-applicable
 `;
 
 /** Where that file stands. */

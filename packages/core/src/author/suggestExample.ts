@@ -1,4 +1,5 @@
 import type { RuleExample } from "@trialfit/rules";
+import { quantities } from "../derive/generated/quantities.ts";
 import { type CompiledRule, leavesOf } from "../judge/CompiledRule.ts";
 import { readRule } from "../judge/compileRule.ts";
 import type { Lookup } from "../judge/decide.ts";
@@ -7,6 +8,7 @@ import { CONFIRMED, factType } from "../judge/factCatalog.ts";
 import { exampleLookup } from "../judge/judgeExample.ts";
 import type { VerdictWord } from "../judge/Verdict.ts";
 import { isConfirmationPath } from "../read/confirmations.ts";
+import { fieldLabel } from "../read/fieldCatalog.ts";
 import type { Mutant } from "./Mutant.ts";
 import { judgedFacts, type ReadExample } from "./scoreRule.ts";
 import { type TriedValue, triedValues } from "./triedValues.ts";
@@ -64,7 +66,12 @@ function nameOf(
     const at = [...new Set(numbers.map(plain))].join(" and ");
     return `${words.map(plain).join(", ")}${at === "" ? "" : ` at ${at}`}`.trim();
   });
-  return names.find((name) => name.length >= 3 && !taken.has(name)) ?? all.map(plain).join(", ");
+  const spelt = (about: readonly (readonly [string, string])[]) =>
+    about
+      .map(([fact, text]) => `${quantities.get(fact)?.name ?? fieldLabel(fact)} ${plain([fact, text])}`)
+      .join(", ");
+  const changed = spelt(changes.map(({ fact, text }) => [fact, text] as const));
+  return [...names, changed].find((name) => name.length >= 3 && !taken.has(name)) ?? spelt(all);
 }
 
 /** Whether the example is read as it was tried: a field can refuse a value, a quantity can rest on a changed one. */

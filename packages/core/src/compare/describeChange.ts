@@ -1,3 +1,4 @@
+import { countOf } from "../read/countOf.ts";
 import { fieldLabel } from "../read/fieldCatalog.ts";
 import { DISCLAIMER } from "../report/describeReport.ts";
 import { printBand } from "../report/printValue.ts";
@@ -77,7 +78,7 @@ function causeText({ causes, unit, decimals, before, after }: QuantityChange): r
   const shown = telling
     .slice(0, 5)
     .map(({ path, change }) => `${signed(change, unit, decimals + 1)} from ${fieldLabel(path)}`);
-  const more = telling.length > 5 ? [`less from ${telling.length - 5} others`] : [];
+  const more = telling.length > 5 ? [`less from ${countOf(telling.length - 5, "other")}`] : [];
   return [{ label: "why", text: [...shown, ...more].join("; ") }];
 }
 

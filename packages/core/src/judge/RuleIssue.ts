@@ -15,6 +15,7 @@ export const issueKinds = {
   "confirm-undeclared": "asking for what a person saw, without saying what to look at",
   "confirm-unused": "saying what to look at, without asking for what was seen",
   "unknown-name-in-text": "a name in braces that prints nothing",
+  "braces-without-name": "braces in a text that hold no name, or stand where nothing is printed",
 } as const;
 export type IssueKind = keyof typeof issueKinds;
 

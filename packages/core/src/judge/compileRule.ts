@@ -7,7 +7,7 @@ import type { RuleIssue } from "./RuleIssue.ts";
 import { limitName, type Path, RuleReading } from "./RuleReading.ts";
 import { readCondition } from "./readCondition.ts";
 import { readLimit } from "./readLimit.ts";
-import { templateNames } from "./templateNames.ts";
+import { strayBraces, templateNames } from "./templateNames.ts";
 
 /** A rule in the form that is judged, with everything that is wrong with its file. */
 export interface ReadRule {
@@ -16,10 +16,18 @@ export interface ReadRule {
   readonly issues: readonly RuleIssue[];
 }
 
-/** Refuses names in braces that print nothing. */
+/** Refuses braces that hold no name, and names in braces that print nothing. */
 function readText(reading: RuleReading, text: string, path: Path): readonly string[] {
   const names = templateNames(text);
   const limits = Object.keys(reading.file.limits ?? {}).map((name) => `limit.${name}`);
+  for (const piece of new Set(strayBraces(text))) {
+    const isPair = piece.startsWith("{") && piece.endsWith("}");
+    const found = isPair ? `"${piece}", which prints nothing` : `"${piece}", a brace without its other half`;
+    const near = nearestWord(piece.replace(/[^A-Za-z0-9.]/g, ""), [...factNames(), ...limits]);
+    const didYouMean = near === undefined ? undefined : `{${near}}`;
+    const expected = "a name alone in the braces, as {deckClearance}: no blank, no hyphen";
+    reading.report("braces-without-name", path, found, expected, { didYouMean });
+  }
   for (const name of new Set(names)) {
     if (limitName(name) === undefined ? factType(name) !== undefined : limits.includes(name)) continue;
     const expected = "a field, a quantity or one of its limits in the braces";
@@ -29,6 +37,18 @@ function readText(reading: RuleReading, text: string, path: Path): readonly stri
     });
   }
   return names;
+}
+
+/** Refuses braces in texts where nothing is printed for them. */
+function refuseBraces(reading: RuleReading): void {
+  const { title, caution, disputed, confirm } = reading.file;
+  const texts = Object.entries({ title, caution, disputed, ...confirm });
+  for (const [key, text] of texts) {
+    if (text === undefined || !/[{}]/.test(text)) continue;
+    const path = confirm !== undefined && Object.hasOwn(confirm, key) ? ["confirm", key] : [key];
+    const found = "braces, which print nothing here";
+    reading.report("braces-without-name", path, found, "names in braces in `do` and `because` only");
+  }
 }
 
 /** Reads what has the form of a rule file, against the fields and quantities that exist. */
@@ -45,6 +65,7 @@ export function readRule(file: RuleFile): ReadRule {
       `a condition such as { fact: ${CONFIRMED}, operator: equal, value: "yes" }`,
       { key: true },
     );
+  refuseBraces(reading);
   const texts = [
     ...readText(reading, file.otherwise.do, ["otherwise", "do"]),
     ...readText(reading, file.because, ["because"]),

@@ -8,6 +8,12 @@ export function templateNames(text: string): readonly string[] {
   return [...text.matchAll(PLACEHOLDER)].map((match) => match[1]!);
 }
 
+/** Braces of a text that hold no name, or are not a pair: nothing is printed for them, and the reader sees them. */
+export function strayBraces(text: string): readonly string[] {
+  const rest = text.replace(PLACEHOLDER, (match) => " ".repeat(match.length));
+  return [...rest.matchAll(/\{[^{}]*\}|\{[^{}\s]*|\}/g)].map(([piece]) => piece);
+}
+
 /**
  * Fills the braces of a text; `{name.high}` takes the upper end of a band, which covers the tolerances.
  * A sentence whose number is missing is left out: half a sentence helps nobody.

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { countOf } from "./countOf.ts";
 import { type ColumnSpec, fieldSpecs, type TableSpec } from "./FieldSpec.ts";
 import type { TableRow } from "./FieldValue.ts";
 import { attempt, describeField, type FieldSchema, type ReadField, refuse } from "./fieldSchema.ts";
@@ -65,7 +66,7 @@ export function table(
     .transform((entries, ctx): ReadField => {
       const rows = entries.map((entry, index) => readRow(entry as RawRow, index, ctx));
       if (check !== undefined) attempt(ctx, () => check(rows));
-      return { value: { kind: "table", rows, provenance, text: `${rows.length} rows` } };
+      return { value: { kind: "table", rows, provenance, text: countOf(rows.length, "row") } };
     });
   return describeField(schema, spec);
 }

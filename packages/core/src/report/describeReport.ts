@@ -1,4 +1,5 @@
 import { notCovered } from "@trialfit/rules";
+import { countOf } from "../read/countOf.ts";
 import { fieldLabel } from "../read/fieldCatalog.ts";
 import { describeToConfirm, straySection } from "./describeConfirmations.ts";
 import { exchangeSection } from "./describeExchanges.ts";
@@ -37,7 +38,7 @@ function askFirst(verdicts: readonly ReportVerdict[]): string {
   const first = [...counts].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)).slice(0, 6);
   return first.length === 0
     ? ""
-    : `Ask for these first: ${first.map(([path, count]) => `${fieldLabel(path)} (${count} rules)`).join("; ")}.`;
+    : `Ask for these first: ${first.map(([path, count]) => `${fieldLabel(path)} (${countOf(count, "rule")})`).join("; ")}.`;
 }
 
 /** How engines were drawn, where they were. */
@@ -116,7 +117,7 @@ export function describeReport(report: Report, detail: Detail = "full"): ReportD
     lead: [
       headline(report),
       {
-        text: `${report.verdicts.length} rules: ${summary.holds} hold, ${summary.fails} fail, ${summary.open} open, ${summary.unknown} unknown, ${summary.toConfirm} to be confirmed, ${summary.notApplicable} not applicable`,
+        text: `${countOf(report.verdicts.length, "rule")}: ${summary.holds} hold, ${summary.fails} fail, ${summary.open} open, ${summary.unknown} unknown, ${summary.toConfirm} to be confirmed, ${summary.notApplicable} not applicable`,
       },
       ...drawnLines(report),
       ...setLine(report),

@@ -1,5 +1,6 @@
 import { type RuleFile, ruleFiles } from "@trialfit/rules";
 import type { Departure } from "../judge/AppliedSet.ts";
+import { countOf } from "../read/countOf.ts";
 import type { Report } from "./Report.ts";
 import type { DocumentItem, DocumentLine, DocumentSection } from "./ReportDocument.ts";
 
@@ -11,9 +12,9 @@ export function setLine({ set }: Report): readonly DocumentLine[] {
   const own = departures.filter(({ kind }) => kind === "rule").length;
   const parts = [
     ...(use === undefined ? [] : [`judged for the use ${use}`]),
-    ...(changed === 0 ? [] : [`${changed} limits of its own`]),
-    ...(own === 0 ? [] : [`${own} rules of its own`]),
-    ...(silenced.length === 0 ? [] : [`${silenced.length} rules silenced: see "Departures"`]),
+    ...(changed === 0 ? [] : [`${countOf(changed, "limit")} of its own`]),
+    ...(own === 0 ? [] : [`${countOf(own, "rule")} of its own`]),
+    ...(silenced.length === 0 ? [] : [`${countOf(silenced.length, "rule")} silenced: see "Departures"`]),
   ];
   const tone = silenced.length > 0 ? "doubt" : "plain";
   return [{ text: `set: ${title} [${id}]${parts.length === 0 ? "" : `; ${parts.join("; ")}`}`, tone }];

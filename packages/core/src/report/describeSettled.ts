@@ -1,4 +1,5 @@
 import { standings } from "@trialfit/rules";
+import { countOf } from "../read/countOf.ts";
 import { fieldLabel } from "../read/fieldCatalog.ts";
 import { bandOrigins } from "../tables/bandOrigins.ts";
 import { confirmationLines } from "./confirmationLines.ts";
@@ -51,7 +52,7 @@ function suppliedBands(report: Report): readonly DocumentItem[] {
     if (standing === undefined || fields.length === 0) return [];
     return [
       {
-        title: `for ${fields.length} values without a stated tolerance ${taken} (${standings[standing]})`,
+        title: `for ${countOf(fields.length, "value")} without a stated tolerance ${taken} (${standings[standing]})`,
         tone: "doubt",
         lines: [{ text: fields.map((field) => `${field.label} ${field.text}`).join("; ") }],
       },

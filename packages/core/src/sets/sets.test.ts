@@ -61,7 +61,7 @@ describe("a set of rules", () => {
     expect(report.summary).toMatchObject({ holds: 0, fails: 0 });
     expect(report.set?.silenced).toMatchObject([{ rule: boreRule.id, verdict: "fails" }]);
     const text = renderText(describeReport(report)).replaceAll(/\s+/g, " ");
-    expect(text).toContain("1 rules silenced");
+    expect(text).toContain("; 1 rule silenced:");
     expect(text).toContain("would say fails");
     expect(text).toContain(`${reason.because} (${reason.by})`);
   });

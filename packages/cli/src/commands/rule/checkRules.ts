@@ -19,7 +19,7 @@ const args = {
   file: {
     type: "positional",
     required: false,
-    description: "Rule files, or folders of them; none: the whole catalog",
+    description: "Rule files, folders of them, or sets with rules of their own; none: the whole catalog",
   },
   notes: {
     type: "boolean",
@@ -61,11 +61,12 @@ function share(part: number, whole: number): string {
   return whole === 0 ? "none" : `${((100 * part) / whole).toFixed(part === whole ? 0 : 1)} %`;
 }
 
-function describeCount(count: CatalogCount, isCatalog: boolean): string {
+function describeCount(count: CatalogCount, isCatalog: boolean, unscored: number): string {
   const { made, caught } = count.mutants;
   const lines = [
     `rules ${count.rules}, limits ${count.limits}, sources ${count.sources}, examples ${count.examples}`,
     `slips tried ${made}, noticed by the rules' own examples ${caught} (${share(caught, made)})`,
+    ...(unscored === 0 ? [] : [`slips not tried in ${unscored} of the files: mend what stands above first`]),
   ];
   if (isCatalog) {
     const { used, shown, idle } = count.quantities;
@@ -104,14 +105,18 @@ export const checkRules = defineCommand({
   run: async ({ args: { _: paths, notes, adopt, format }, rawArgs }) => {
     refuseUnknownOptions(rawArgs, args);
     const { texts, isCatalog, context } = await findRules(paths);
-    if (adopt === true && texts.some(({ hasLines }) => !hasLines))
-      throw new UsageError("the shipped rules are no files of yours: name the files for --adopt");
-    const reviewed: readonly Reviewed[] = texts.map(({ path, text, hasLines }) => {
+    if (adopt === true && texts.some(({ within }) => within !== undefined))
+      throw new UsageError(
+        "--adopt writes into rule files: name them; what stands in a set is added by hand",
+      );
+    const reviewed: readonly Reviewed[] = texts.map(({ path, text, within }) => {
       const review = reviewRule(text, path, context);
       const problems = review.problems
         .filter((problem) => notes === true || problem.weight === "error")
-        .map((problem) => (hasLines ? problem : { ...problem, line: undefined, column: undefined }));
-      return { path, text, review, problems };
+        .map((problem) =>
+          within === undefined ? problem : { ...problem, file: within, line: undefined, column: undefined },
+        );
+      return { path: within ?? path, text, review, problems };
     });
     const problems = reviewed.flatMap((one) => one.problems);
     const errors = problems.filter((problem) => problem.weight === "error").length;
@@ -122,12 +127,18 @@ export const checkRules = defineCommand({
       const add = Object.fromEntries(
         reviewed.filter(({ review }) => review.add.length > 0).map(({ path, review }) => [path, review.add]),
       );
-      process.stdout.write(`${JSON.stringify({ problems, add, count }, null, 2)}\n`);
+      // What a catalog leaves out says nothing of some files beside it.
+      const { quantities, partsWithoutRule, stagesWithoutRule, ...own } = count;
+      const left = isCatalog ? { quantities, partsWithoutRule, stagesWithoutRule } : {};
+      const data = { problems, add, count: { ...own, ...left } };
+      process.stdout.write(`${JSON.stringify(data, null, 2)}\n`);
     } else {
       const said = problems.length === 0 ? "" : `${problems.map(line).join("\n")}\n`;
       process.stdout.write(`${said}${reviewed.map(advice).join("")}`);
       if (adopt === true) process.stdout.write(`\n${await adoptExamples(reviewed)}`);
-      process.stdout.write(`${said === "" ? "" : "\n"}${describeCount(count, isCatalog)}`);
+      process.stdout.write(
+        `${said === "" ? "" : "\n"}${describeCount(count, isCatalog, reviewed.length - scores.length)}`,
+      );
       process.stdout.write(errors === 0 ? "Nothing to mend.\n" : `To mend: ${errors}.\n`);
     }
     process.exitCode = errors === 0 ? ExitCode.sound : ExitCode.stops;

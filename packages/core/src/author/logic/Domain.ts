@@ -50,3 +50,16 @@ export function isEmpty(domain: Domain): boolean {
   const most = highOpen ? Math.ceil(high) - 1 : Math.floor(high);
   return least > most;
 }
+
+/** Whether two domains are the same, where the one was narrowed from the other. */
+export function isSame(narrowed: Domain, before: Domain): boolean {
+  if (narrowed.kind === "words")
+    return before.kind === "words" && narrowed.words.length === before.words.length;
+  if (before.kind === "words") return false;
+  return (
+    narrowed.low === before.low &&
+    narrowed.lowOpen === before.lowOpen &&
+    narrowed.high === before.high &&
+    narrowed.highOpen === before.highOpen
+  );
+}
