@@ -29,7 +29,7 @@ const LEFT = 44;
 const RIGHT = WIDTH - 10;
 const TOP = 6;
 /** Width of the column of marked values. */
-const COLUMN = 82;
+const COLUMN = 64;
 const CYCLE = 4 * Math.PI;
 const styles = ["", " second", " third", " fourth"];
 const x = (angle: number) => LEFT + (angle / CYCLE) * (RIGHT - LEFT);
@@ -123,12 +123,12 @@ function Panel({ panel, angle }: { readonly panel: CurvePanel; readonly angle: n
             </text>
             {angle !== undefined && (
               <text class="strong" x={RIGHT - COLUMN} y={line} text-anchor="end">
-                {traceText(trace, valueAt(trace, angle))}
+                {bare(traceText(trace, valueAt(trace, angle)))}
               </text>
             )}
             <circle class="mark" cx={RIGHT - COLUMN + 10} cy={line - 4} r={4} />
             <text x={RIGHT} y={line} text-anchor="end">
-              {traceText(trace, trace.marked.value)}
+              {bare(traceText(trace, trace.marked.value))}
             </text>
           </g>
         );
@@ -166,6 +166,9 @@ function Panel({ panel, angle }: { readonly panel: CurvePanel; readonly angle: n
     </g>
   );
 }
+
+/** A number without its unit, which stands at the axis. */
+const bare = (text: string) => text.replace(/ .*/, "");
 
 const wrapped = (angle: number) => ((angle % CYCLE) + CYCLE) % CYCLE;
 
