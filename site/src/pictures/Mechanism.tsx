@@ -14,6 +14,8 @@ interface Props {
   readonly mark?: string;
   /** Name of the build, for the description. */
   readonly name?: string;
+  /** Lines of text under the drawing, said in its description as well. */
+  readonly notes?: readonly string[];
 }
 
 const TOP = 24;
@@ -28,26 +30,29 @@ export function markedContact({ contacts }: MechanismScene, mark?: string): Cont
 }
 
 /** What the picture shows, in words with its numbers. */
-export function describeMechanism(scene: MechanismScene, name?: string, mark?: string): string {
+export function describeMechanism(
+  scene: MechanismScene,
+  { name, mark, notes = [] }: Omit<Props, "scene"> = {},
+): string {
   const one = markedContact(scene, mark);
   const near = one === undefined ? "" : ` ${one.name}: ${one.text}.`;
-  return `One cylinder${name === undefined ? "" : ` of ${name}`} in section, to scale, ${angleWords(scene.angle)}.${near}`;
+  return `One cylinder${name === undefined ? "" : ` of ${name}`} in section, to scale, ${angleWords(scene.angle)}.${near}${notes.map((note) => ` ${note}.`).join("")}`;
 }
 
 const boxes = (of: readonly Box[], kind: string) =>
   of.map((box) => <rect class={kind} x={box.x} y={box.y} width={box.width} height={box.height} />);
 
 /** One cylinder in section at a crank angle, to scale, with the nearest place marked. */
-export function Mechanism({ scene, mark, name }: Props) {
+export function Mechanism({ scene, ...telling }: Props) {
   if (scene.state !== "value") return <NotDrawn scene={scene} />;
   const { box } = scene;
   const perMm = Math.min((WIDTH - 8) / box.width, MOST_HEIGHT / box.height);
   const left = (WIDTH - box.width * perMm) / 2 - box.x * perMm;
   const top = TOP - box.y * perMm;
   const height = TOP + box.height * perMm + BOTTOM;
-  const contact = markedContact(scene, mark);
+  const contact = markedContact(scene, telling.mark);
   return (
-    <Picture height={height} description={describeMechanism(scene, name, mark)}>
+    <Picture height={height} notes={telling.notes ?? []} description={describeMechanism(scene, telling)}>
       <g transform={`translate(${left} ${top}) scale(${perMm})`}>
         <Behind scene={scene} />
         <Fixed scene={scene} />

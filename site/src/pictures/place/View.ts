@@ -7,7 +7,7 @@ import type { ValveSide } from "../scene/valveSpringOf.ts";
 export type View =
   | {
       readonly kind: "mechanism";
-      /** Trace whose nearest place is marked, at the angle at which it is nearest. */
+      /** Trace whose nearest place is marked, at the angle at which it is nearest; no mark when left out. */
       readonly mark?: string;
       /** Crank angle from firing top dead centre: in degrees, or the quantity that names it. */
       readonly at?: number | string;

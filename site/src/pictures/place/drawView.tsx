@@ -13,6 +13,7 @@ import { deckStackOf } from "../scene/deckStackOf.ts";
 import { flywheelOf } from "../scene/flywheelOf.ts";
 import { jointOf } from "../scene/jointOf.ts";
 import { pinSectionOf } from "../scene/pinSectionOf.ts";
+import { said } from "../scene/printed.ts";
 import { ringPackOf } from "../scene/ringPackOf.ts";
 import { nearestBank, sceneOf } from "../scene/sceneOf.ts";
 import { throwSideOf } from "../scene/throwSideOf.ts";
@@ -33,6 +34,14 @@ function of<S extends { readonly state: string }>(scene: S, draw: (scene: S) => 
   return scene.state === "value" ? draw(scene) : undefined;
 }
 
+/** What a picture says beside what it shows. */
+export interface Telling {
+  /** Name of the build. */
+  readonly name?: string;
+  /** Quantities whose numbers stand under a picture that has none of its own. */
+  readonly tells?: readonly string[];
+}
+
 type Mechanical = View & { readonly kind: "mechanism" };
 
 /** The crank angle that a view asks for; undefined when the build does not give it. */
@@ -43,7 +52,7 @@ function angleOf({ mark, at }: Mechanical, nominals: Nominals): number | undefin
   return trace?.state === "value" ? trace.marked.angle : undefined;
 }
 
-function mechanism(view: Mechanical, nominals: Nominals, name: string | undefined): Drawn {
+function mechanism(view: Mechanical, nominals: Nominals, { name, tells }: Telling): Drawn {
   const angle = angleOf(view, nominals);
   if (angle === undefined) return undefined;
   const { mark } = view;
@@ -51,7 +60,8 @@ function mechanism(view: Mechanical, nominals: Nominals, name: string | undefine
   return of(sceneOf(nominals, angle, bank), (scene) => (
     <Mechanism
       scene={scene}
-      {...(mark === undefined ? {} : { mark })}
+      mark={mark ?? "none"}
+      notes={(tells ?? []).flatMap((id) => said(nominals, id))}
       {...(name === undefined ? {} : { name })}
     />
   ));
@@ -61,11 +71,12 @@ function mechanism(view: Mechanical, nominals: Nominals, name: string | undefine
  * Draws a view of a build.
  * @returns the picture, or undefined when the build does not give what it needs
  */
-export function drawView(view: View, nominals: Nominals, name?: string): Drawn {
+export function drawView(view: View, nominals: Nominals, telling: Telling = {}): Drawn {
+  const { name } = telling;
   const named = name === undefined ? {} : { name };
   switch (view.kind) {
     case "mechanism":
-      return mechanism(view, nominals, name);
+      return mechanism(view, nominals, telling);
     case "curves": {
       const traces = traceOverTurn(nominals, view.traces).filter(({ state }) => state === "value");
       return traces.length === 0 ? undefined : <CurveChart traces={traces} table />;

@@ -23,25 +23,25 @@ export function partsUnder(path: string, seen = new Set<string>()): readonly str
   return part === undefined ? [] : [part];
 }
 
-/** Traces that are seen in the cylinder itself rather than as a curve: those of a gap. */
-function traceView(trace: string): View {
+/** Whether a trace follows a gap, which is seen in the cylinder itself rather than as a curve. */
+function isGap(trace: string): boolean {
   const { contact, extremes } = traceKinds.get(trace)!;
-  const gap = contact !== undefined || extremes[0].take === "least";
-  return gap ? { kind: "mechanism", mark: trace } : { kind: "curves", traces: [trace] };
+  return contact !== undefined || extremes[0].take === "least";
 }
 
-/** The view of a quantity that a trace or a quantity for its angle belongs to. */
-function ownView(id: string): readonly View[] {
+/** The curve that has a quantity for its extreme. */
+function curvesOf(id: string): readonly View[] {
+  const trace = traceOf.get(id);
+  return trace === undefined || isGap(trace) ? [] : [{ kind: "curves", traces: [trace] }];
+}
+
+/** The cylinder where a gap is narrowest; nothing for a quantity that is no gap. */
+export function viewsOfGap(id: string): readonly View[] {
   const trace = traceOf.get(id) ?? traceOf.get(id.replace(/Angle$/, ""));
-  if (trace !== undefined) return [traceView(trace)];
+  if (trace !== undefined) return isGap(trace) ? [{ kind: "mechanism", mark: trace }] : [];
   // By the catalog's habit the place of a clearance is named after it.
   const angle = `${id}Angle`;
-  return quantities.get(angle)?.nominalOnly ? [{ kind: "mechanism", at: angle, mark: "none" }] : [];
-}
-
-/** The view of a gap where it is narrowest, in the cylinder itself; none for any other quantity. */
-export function viewsOfGap(id: string): readonly View[] {
-  return ownView(id).filter(({ kind }) => kind === "mechanism");
+  return quantities.get(angle)?.nominalOnly ? [{ kind: "mechanism", at: angle }] : [];
 }
 
 /** Views of parts in their order; those of what the engine does come after those of what can be touched. */
@@ -61,11 +61,19 @@ const anything: View = { kind: "mechanism", at: 60 };
 /** Views of a quantity, the one that is most about it first. */
 export function viewsOfQuantity({ id, system }: Quantity): readonly View[] {
   const about = partsUnder(id);
-  return [...ownView(id), ...bySystem(system, about), ...byParts(about), anything];
+  return [...viewsOfGap(id), ...curvesOf(id), ...bySystem(system, about), ...byParts(about), anything];
 }
 
-/** Views of a rule, by what it compares, then by its system, then by its parts; the first that can be drawn serves. */
+/**
+ * Views of a rule: a gap that it compares or names, then what its system shows, then its parts. The first that can be
+ * drawn serves.
+ */
 export function viewsOfRule({ file, facts }: CompiledRule): readonly View[] {
-  const own = facts.flatMap(ownView);
-  return [...own, ...bySystem(file.system, file.parts), ...byParts(file.parts), anything];
+  const gaps = facts.flatMap(viewsOfGap);
+  return [...gaps, ...bySystem(file.system, file.parts), ...byParts(file.parts), anything];
+}
+
+/** Quantities whose numbers stand under the picture of a rule. */
+export function quantitiesOf({ facts }: CompiledRule, most = 4): readonly string[] {
+  return facts.filter((fact) => quantities.has(fact)).slice(0, most);
 }
