@@ -4,7 +4,7 @@ import { Picture } from "./draw/Picture.tsx";
 import { hatchPath } from "./draw/path.ts";
 import { ScaleBar } from "./draw/ScaleBar.tsx";
 import type { JointScene } from "./scene/jointOf.ts";
-import { lengthText } from "./scene/printed.ts";
+import { lengthText } from "./scene/lengthText.ts";
 import type { NoScene } from "./scene/Scene.ts";
 
 interface Props {

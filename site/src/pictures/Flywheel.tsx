@@ -3,7 +3,7 @@ import { NotDrawn } from "./draw/NotDrawn.tsx";
 import { Picture, WIDTH } from "./draw/Picture.tsx";
 import { ScaleBar } from "./draw/ScaleBar.tsx";
 import type { FlywheelScene } from "./scene/flywheelOf.ts";
-import { lengthText } from "./scene/printed.ts";
+import { lengthText } from "./scene/lengthText.ts";
 import type { NoScene } from "./scene/Scene.ts";
 
 interface Props {

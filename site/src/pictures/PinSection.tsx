@@ -3,8 +3,8 @@ import { NotDrawn } from "./draw/NotDrawn.tsx";
 import { Picture, WIDTH } from "./draw/Picture.tsx";
 import { hatchPath } from "./draw/path.ts";
 import { ScaleBar } from "./draw/ScaleBar.tsx";
+import { lengthText } from "./scene/lengthText.ts";
 import type { PinSectionScene } from "./scene/pinSectionOf.ts";
-import { lengthText } from "./scene/printed.ts";
 import type { Box, NoScene } from "./scene/Scene.ts";
 
 interface Props {

@@ -2,7 +2,7 @@ import { Dimension } from "./draw/Dimension.tsx";
 import { NotDrawn } from "./draw/NotDrawn.tsx";
 import { Picture, WIDTH } from "./draw/Picture.tsx";
 import { ScaleBar } from "./draw/ScaleBar.tsx";
-import { lengthText } from "./scene/printed.ts";
+import { lengthText } from "./scene/lengthText.ts";
 import type { NoScene } from "./scene/Scene.ts";
 import type { ThrowSideScene } from "./scene/throwSideOf.ts";
 

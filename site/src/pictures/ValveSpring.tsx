@@ -3,7 +3,7 @@ import { NotDrawn } from "./draw/NotDrawn.tsx";
 import { Picture, WIDTH } from "./draw/Picture.tsx";
 import { linePath, shapePath } from "./draw/path.ts";
 import { ScaleBar } from "./draw/ScaleBar.tsx";
-import { lengthText } from "./scene/printed.ts";
+import { lengthText } from "./scene/lengthText.ts";
 import type { NoScene } from "./scene/Scene.ts";
 import type { ValveSpringScene } from "./scene/valveSpringOf.ts";
 

@@ -5,11 +5,12 @@ import { Nominals, readBuildText, traceOverTurn } from "trialfit";
 import { describe, expect, it } from "vitest";
 import { CurveChart } from "./CurveChart.tsx";
 import { DeckStack } from "./DeckStack.tsx";
-import { degrees } from "./draw/curvePanels.ts";
+import { degrees } from "./draw/degrees.ts";
 import { Mechanism } from "./Mechanism.tsx";
 import { deckStackOf } from "./scene/deckStackOf.ts";
+import { nearestBank } from "./scene/nearestBank.ts";
 import type { MechanismScene, Point } from "./scene/Scene.ts";
-import { nearestBank, sceneOf } from "./scene/sceneOf.ts";
+import { sceneOf } from "./scene/sceneOf.ts";
 
 const folder = new URL("../../../packages/core/demo/", import.meta.url);
 const builds = readdirSync(folder)

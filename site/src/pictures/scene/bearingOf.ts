@@ -1,8 +1,9 @@
 import { type Nominals, quantities } from "trialfit";
 import { needed } from "./needed.ts";
-import { printed, said } from "./printed.ts";
+import { printed } from "./printed.ts";
 import type { NoScene } from "./Scene.ts";
-import { Sizes } from "./sizes.ts";
+import { Sizes } from "./Sizes.ts";
+import { said } from "./said.ts";
 
 /** Bearings that can be drawn. */
 export const drawnBearings = {

@@ -1,8 +1,8 @@
 import type { Nominals } from "trialfit";
 import { needed } from "./needed.ts";
-import { said } from "./printed.ts";
 import type { NoScene } from "./Scene.ts";
-import { Sizes } from "./sizes.ts";
+import { Sizes } from "./Sizes.ts";
+import { said } from "./said.ts";
 
 /** The flywheel seen along the shaft [mm]. */
 export interface FlywheelScene {

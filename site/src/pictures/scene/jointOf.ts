@@ -1,8 +1,8 @@
 import { type Nominals, parts, quantities } from "trialfit";
 import { needed } from "./needed.ts";
-import { said } from "./printed.ts";
 import type { NoScene } from "./Scene.ts";
-import { Sizes } from "./sizes.ts";
+import { Sizes } from "./Sizes.ts";
+import { said } from "./said.ts";
 
 /** Fasteners that can be drawn: keys of their parts in a build file. */
 export type JointPart = "rodBolt" | "mainFastener" | "headFastener" | "flywheelFastener";

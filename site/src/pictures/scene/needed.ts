@@ -1,6 +1,6 @@
 import type { Nominals } from "trialfit";
 import type { NoScene } from "./Scene.ts";
-import { toMm } from "./sizes.ts";
+import { toMm } from "./toMm.ts";
 
 /** Sizes that a picture cannot do without, by the names it gives them [mm]. */
 export type Needed<K extends string> =

@@ -1,9 +1,9 @@
 import type { Nominals } from "trialfit";
+import { type Groove, groovesOf } from "./groovesOf.ts";
 import { needed } from "./needed.ts";
-import { type Groove, groovesOf } from "./pistonOf.ts";
-import { said } from "./printed.ts";
 import type { NoScene } from "./Scene.ts";
-import { Sizes } from "./sizes.ts";
+import { Sizes } from "./Sizes.ts";
+import { said } from "./said.ts";
 
 /** Lands, grooves, rings and pin bore of a piston [mm], depths from the crown's flat. */
 export interface RingPackScene {

@@ -1,8 +1,8 @@
 import type { Nominals } from "trialfit";
 import { needed } from "./needed.ts";
-import { said } from "./printed.ts";
 import type { NoScene } from "./Scene.ts";
-import { Sizes } from "./sizes.ts";
+import { Sizes } from "./Sizes.ts";
+import { said } from "./said.ts";
 
 /** One throw of the crankshaft from the side [mm]. */
 export interface ThrowSideScene {

@@ -1,7 +1,7 @@
 import { cellNumber, type Nominals } from "trialfit";
 import { needed } from "./needed.ts";
-import { said } from "./printed.ts";
 import type { NoScene } from "./Scene.ts";
+import { said } from "./said.ts";
 
 /** One cylinder on the crankshaft: angles [rad], position [mm]. */
 export interface ThrowPlace {

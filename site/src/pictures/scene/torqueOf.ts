@@ -1,6 +1,6 @@
 import { cellNumber, type Nominals } from "trialfit";
-import { said } from "./printed.ts";
 import type { NoScene } from "./Scene.ts";
+import { said } from "./said.ts";
 
 /** Torque over speed, SI. */
 export interface TorqueScene {
