@@ -47,6 +47,65 @@ for (const path of pages) {
   }
 }
 
+/** A rule or quantity for each kind of picture. */
+const pictured = [
+  "/rules/rod-clears-cylinder-bottom/",
+  "/rules/exhaust-valve-clears-piston/",
+  "/rules/skirt-clears-counterweight/",
+  "/rules/deck-clearance-not-too-large/",
+  "/rules/squish-gap-not-closed/",
+  "/rules/fasteners-not-past-yield/",
+  "/rules/head-clamped/",
+  "/rules/crankshaft-end-play/",
+  "/rules/bearings-have-clearance/",
+  "/rules/flywheel-within-certified-speed/",
+  "/rules/pin-bending-stress/",
+  "/rules/bedded-in-under-load/",
+  "/rules/crankshaft-runs-true/",
+  "/rules/bobweight-matches-parts/",
+  "/rules/driveline-loss-plausible/",
+  "/rules/exhaust-stem-fits-guide/",
+  "/rules/charge-cool-enough/",
+  "/rules/rod-angle-not-too-steep/",
+];
+
+for (const colorScheme of ["light", "dark"] as const) {
+  test(`pictures in ${colorScheme} keep their text inside and at least 11 px tall`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme });
+    let texts = 0;
+    for (const path of pictured) {
+      await page.goto(path);
+      const pictures = page.locator("svg.picture");
+      await expect(pictures.first(), path).toHaveAttribute("aria-label", /\d/);
+      const found = await pictures.evaluateAll((svgs) =>
+        svgs.flatMap((svg) => {
+          const frame = svg.getBoundingClientRect();
+          return [...svg.querySelectorAll("text")].map((text) => {
+            const { left, right, top, bottom } = text.getBoundingClientRect();
+            const scale = (text as SVGTextElement).getScreenCTM()?.a ?? 0;
+            const inside =
+              left >= frame.left - 1 &&
+              right <= frame.right + 1 &&
+              top >= frame.top - 1 &&
+              bottom <= frame.bottom + 1;
+            return {
+              words: text.textContent,
+              size: scale * Number.parseFloat(getComputedStyle(text).fontSize),
+              inside,
+            };
+          });
+        }),
+      );
+      expect(
+        found.filter(({ size, inside }) => size < 11 || !inside),
+        path,
+      ).toEqual([]);
+      texts += found.length;
+    }
+    expect(texts).toBeGreaterThan(150);
+  });
+}
+
 test("home tells the job and shows real findings", async ({ page }) => {
   await page.goto("/");
   const report = await evaluate(readBuildText(demo("larkspur-hill")));

@@ -17,6 +17,7 @@ const forbidden: readonly [where: string, imported: string][] = [
   ["packages/core/src/read", "../derive/deriveAll.ts"],
   ["packages/core/src/derive", "../judge/judgeAll.ts"],
   ["packages/core/src/derive/quantities/rods", "json-rules-engine"],
+  ["packages/core/src/trace", "../judge/judgeAll.ts"],
   ["packages/core/src/judge", "../report/makeReport.ts"],
   ["packages/core/src/report", "json-rules-engine"],
   ["packages/core/src/judge", "../author/checkRule.ts"],
@@ -31,6 +32,7 @@ const allowed: readonly [where: string, imported: string][] = [
   ["packages/core/src/judge", "json-rules-engine"],
   ["packages/core/src/judge", "../read/fieldCatalog.ts"],
   ["packages/core/src/derive", "@trialfit/mechanics"],
+  ["packages/core/src/trace", "../derive/Chain.ts"],
   ["packages/cli/src", "trialfit"],
 ];
 

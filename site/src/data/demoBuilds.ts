@@ -1,4 +1,4 @@
-import { type Build, evaluate, type Report, readBuildText } from "trialfit";
+import { type Build, evaluate, Nominals, type Report, readBuildText } from "trialfit";
 
 /** An invented build, evaluated while the site is built. */
 export interface DemoBuild {
@@ -8,6 +8,8 @@ export interface DemoBuild {
   readonly text: string;
   readonly build: Build;
   readonly report: Report;
+  /** For pictures. */
+  readonly nominals: Nominals;
 }
 
 const files = import.meta.glob<string>("../../../packages/core/demo/*.yaml", {
@@ -27,6 +29,7 @@ async function evaluated(path: string, text: string): Promise<DemoBuild> {
     text,
     build,
     report: await evaluate(build, { quantities: "all" }),
+    nominals: new Nominals(build),
   };
 }
 

@@ -1,18 +1,14 @@
-import { fieldLabel, formatNumber, type Trace, type TraceValue } from "trialfit";
+import { fieldLabel, type Trace, type TraceValue } from "trialfit";
+import { angleAxis } from "./draw/angleAxis.ts";
 import { angleWords } from "./draw/angleWords.ts";
+import { CurveAxes } from "./draw/CurveAxes.tsx";
 import { CurveTable } from "./draw/CurveTable.tsx";
-import {
-  type CurvePanel,
-  curvePanels,
-  curvePoints,
-  degrees,
-  PANEL,
-  radians,
-  valueAt,
-} from "./draw/curvePanels.ts";
+import { curvePanels } from "./draw/curvePanels.ts";
+import { degrees, radians } from "./draw/degrees.ts";
 import { NotDrawn } from "./draw/NotDrawn.tsx";
-import { Picture, WIDTH } from "./draw/Picture.tsx";
-import { linePath } from "./draw/path.ts";
+import { Picture } from "./draw/Picture.tsx";
+import { traceText } from "./draw/traceText.ts";
+import { valueAt } from "./draw/valueAt.ts";
 
 interface Props {
   /** From `traceOverTurn`; up to four of one unit. Those that are missing are named under the chart. */
@@ -25,19 +21,7 @@ interface Props {
   readonly table?: boolean;
 }
 
-const LEFT = 44;
-const RIGHT = WIDTH - 10;
 const TOP = 6;
-/** Width of the column of marked values. */
-const COLUMN = 82;
-const CYCLE = 4 * Math.PI;
-const styles = ["", " second", " third", " fourth"];
-const x = (angle: number) => LEFT + (angle / CYCLE) * (RIGHT - LEFT);
-
-/** A value of a trace with its unit. */
-export function traceText({ unit, decimals }: Trace, value: number): string {
-  return formatNumber(value, unit, { decimals });
-}
 
 /** What the chart shows, in words with its numbers. */
 export function describeCurves(traces: readonly TraceValue[], angle?: number): string {
@@ -60,18 +44,14 @@ export function CurveChart({ traces, angle, onAngle, table = false }: Props) {
       {drawn.length > 0 && (
         <Picture height={bottom + 36} description={describeCurves(drawn, angle)}>
           {panels.map((panel) => (
-            <Panel panel={panel} angle={angle} />
+            <CurveAxes panel={panel} angle={angle} />
           ))}
-          {[0, 180, 360, 540, 720].map((degree) => (
-            <text
-              x={LEFT + (degree / 720) * (RIGHT - LEFT)}
-              y={bottom + 16}
-              text-anchor={degree === 720 ? "end" : "middle"}
-            >
+          {angleAxis.degrees.map((degree) => (
+            <text x={angleAxis.at(degree)} y={bottom + 16} text-anchor={degree === 720 ? "end" : "middle"}>
               {degree}°
             </text>
           ))}
-          <text x={(LEFT + RIGHT) / 2} y={bottom + 32} text-anchor="middle">
+          <text x={angleAxis.at(360)} y={bottom + 32} text-anchor="middle">
             crank angle after firing TDC
           </text>
         </Picture>
@@ -107,69 +87,4 @@ export function CurveChart({ traces, angle, onAngle, table = false }: Props) {
       {table && drawn.length > 0 && <CurveTable traces={drawn} />}
     </div>
   );
-}
-
-function Panel({ panel, angle }: { readonly panel: CurvePanel; readonly angle: number | undefined }) {
-  const { unit, traces, top, bottom, y, ticks, zero } = panel;
-  return (
-    <g>
-      {traces.map((trace, index) => {
-        const line = top - (traces.length - index) * PANEL.line + 11;
-        return (
-          <g>
-            <path class={`curve${styles[index] ?? ""}`} d={`M${LEFT} ${line - 4}h20`} />
-            <text x={LEFT + 25} y={line}>
-              {trace.name}
-            </text>
-            {angle !== undefined && (
-              <text class="strong" x={RIGHT - COLUMN} y={line} text-anchor="end">
-                {traceText(trace, valueAt(trace, angle))}
-              </text>
-            )}
-            <circle class="mark" cx={RIGHT - COLUMN + 10} cy={line - 4} r={4} />
-            <text x={RIGHT} y={line} text-anchor="end">
-              {traceText(trace, trace.marked.value)}
-            </text>
-          </g>
-        );
-      })}
-      {[0, 180, 360, 540, 720].map((degree) => (
-        <path class="grid" d={`M${LEFT + (degree / 720) * (RIGHT - LEFT)} ${top}V${bottom}`} />
-      ))}
-      {ticks.map((tick) => (
-        <g>
-          <path class="grid" d={`M${LEFT} ${tick.y}H${RIGHT}`} />
-          <text x={LEFT - 5} y={tick.y + 4} text-anchor="end">
-            {tick.text}
-          </text>
-        </g>
-      ))}
-      <text x={4} y={top - 4}>
-        {unit}
-      </text>
-      {zero !== undefined && <path class="leader" d={`M${LEFT} ${zero}H${RIGHT}`} />}
-      <path class="line" d={`M${LEFT} ${top}V${bottom}H${RIGHT}`} />
-      {traces.map((trace, index) => (
-        <path class={`curve${styles[index] ?? ""}`} d={linePath(curvePoints(trace, x, y))} />
-      ))}
-      {traces.map((trace) => (
-        <Extreme trace={trace} panel={panel} />
-      ))}
-      {angle !== undefined && (
-        <g>
-          <path class="cursor" d={`M${x(wrapped(angle))} ${top - 2}V${bottom}`} />
-          {traces.map((trace) => (
-            <circle class="dot" cx={x(wrapped(angle))} cy={y(valueAt(trace, angle))} r={3} />
-          ))}
-        </g>
-      )}
-    </g>
-  );
-}
-
-const wrapped = (angle: number) => ((angle % CYCLE) + CYCLE) % CYCLE;
-
-/** The extreme that matters: a ring on the curve; its value stands in the ring of the line above. */
-function Extreme({ trace, panel: { y } }: { readonly trace: TraceValue; readonly panel: CurvePanel }) {
-  return <circle class="mark" cx={x(wrapped(trace.marked.angle))} cy={y(trace.marked.value)} r={5} />;
 }

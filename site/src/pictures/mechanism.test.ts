@@ -1,15 +1,15 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { h } from "preact";
+import { type ComponentChildren, h, isValidElement, toChildArray, type VNode } from "preact";
 import { render } from "preact-render-to-string";
 import { Nominals, readBuildText, traceOverTurn } from "trialfit";
 import { describe, expect, it } from "vitest";
 import { CurveChart } from "./CurveChart.tsx";
 import { DeckStack } from "./DeckStack.tsx";
-import { degrees } from "./draw/curvePanels.ts";
 import { Mechanism } from "./Mechanism.tsx";
 import { deckStackOf } from "./scene/deckStackOf.ts";
+import { nearestBank } from "./scene/nearestBank.ts";
 import type { MechanismScene, Point } from "./scene/Scene.ts";
-import { nearestBank, sceneOf } from "./scene/sceneOf.ts";
+import { sceneOf } from "./scene/sceneOf.ts";
 
 const folder = new URL("../../../packages/core/demo/", import.meta.url);
 const builds = readdirSync(folder)
@@ -112,10 +112,18 @@ it("a picture for which a size is missing, or cannot be, says so", () => {
   expect(sceneOf(short, 0)).toMatchObject({ state: "impossible" });
 });
 
-it("the slider of a chart hands on the angle that it is moved to", () => {
+it("the slider of a chart stands at the cursor and hands on the angle that it is moved to", () => {
   const traces = traceOverTurn(builds[0]!, ["pistonTravel"]);
-  const html = render(h(CurveChart, { traces, angle: Math.PI, onAngle: () => undefined }));
+  const moved: number[] = [];
+  const chart = CurveChart({ traces, angle: Math.PI, onAngle: (angle) => moved.push(angle) });
+  const html = render(chart);
   expect(html).toMatch(/<input type="range" min="0" max="720" step="1" value="180"/);
   expect(html).toContain('aria-valuetext="180° after firing TDC"');
-  expect(degrees(Math.PI)).toBe(180);
+  const children = (node: VNode) =>
+    toChildArray(node.props.children as ComponentChildren).filter(isValidElement);
+  const slider = children(chart)
+    .flatMap(children)
+    .find(({ type }) => type === "input") as VNode<{ onInput: (event: object) => void }>;
+  slider.props.onInput({ currentTarget: { valueAsNumber: 90 } });
+  expect(moved).toEqual([Math.PI / 2]);
 });

@@ -56,11 +56,18 @@ export function contactAt(
   id: string,
   tilts?: readonly number[],
 ): ((angle: number) => Contact) | undefined {
-  return prepared(nominals, id, (kind, taken) => {
-    const over = kind.contact?.(taken, tilts);
-    const uncertain = taken.numbers.t_o ?? 0;
-    return over && ((angle: number) => placed(over(ownAngle(kind, angle)), uncertain));
-  });
+  return prepared(nominals, id, (kind, taken) => contactFrom(kind, taken, tilts));
+}
+
+/** The nearest places of a trace that has them, counted from firing top dead centre. */
+export function contactFrom(
+  kind: TraceKind,
+  taken: Taken,
+  tilts?: readonly number[],
+): ((angle: number) => Contact) | undefined {
+  const over = kind.contact?.(taken, tilts);
+  const uncertain = taken.numbers.t_o ?? 0;
+  return over && ((angle) => placed(over(ownAngle(kind, angle)), uncertain));
 }
 
 function placed({ clearance, point, metal }: RodContact, uncertain: number): Contact {

@@ -1,10 +1,10 @@
 import { isContradiction } from "../derive/isContradiction.ts";
 import type { Build } from "../read/Build.ts";
 import { fields } from "../read/fieldCatalog.ts";
-import { ownAngle } from "./atAngle.ts";
+import { contactFrom, ownAngle } from "./atAngle.ts";
 import { extremesOf } from "./extremesOf.ts";
 import { Nominals } from "./Nominals.ts";
-import type { ContactPlace, Trace, TracePoint } from "./Trace.ts";
+import type { Trace, TracePoint } from "./Trace.ts";
 import type { Take, TraceKind } from "./TraceKind.ts";
 import { traceKinds } from "./traceKinds.ts";
 
@@ -34,23 +34,20 @@ function traceOf(nominals: Nominals, kind: TraceKind): Trace {
   if (missing.length > 0) return { ...named, state: "missing", missing };
   try {
     const taken = take();
-    const over = kind.over(taken);
-    const value = (angle: number) => over(ownAngle(kind, angle));
     const samples = kind.turns * PER_TURN;
     const angles = Array.from({ length: 2 * PER_TURN + 1 }, (_, index) => (index / PER_TURN) * TURN);
     const repeats = <T>(of: (angle: number) => T): readonly T[] => {
       const first = angles.slice(0, samples).map(of);
       return angles.map((_, index) => first[index % samples]!);
     };
-    const values = repeats(value);
+    const contact = contactFrom(kind, taken);
+    const places = contact && repeats(contact);
+    const over = kind.over(taken);
+    const value = (angle: number) => over(ownAngle(kind, angle));
+    const values = places === undefined ? repeats(value) : places.map(({ clearance }) => clearance);
     const ends = extremesOf(angles.slice(0, samples + 1), values.slice(0, samples + 1), value);
     const [extreme] = kind.extremes;
     const marked = { ...pointOf(extreme.take, ends), extreme };
-    const contact = kind.contact?.(taken);
-    const place = (angle: number): ContactPlace => {
-      const { point, metal } = contact!(ownAngle(kind, angle));
-      return { rod: point, metal };
-    };
     return {
       ...named,
       state: "value",
@@ -58,7 +55,7 @@ function traceOf(nominals: Nominals, kind: TraceKind): Trace {
       values,
       ...ends,
       marked,
-      ...(contact === undefined ? {} : { places: repeats(place), markedPlace: place(marked.angle) }),
+      ...(contact === undefined ? {} : { places: places!, markedPlace: contact(marked.angle) }),
       speeds: speedsOf(kind),
       assumed,
       takenFor,

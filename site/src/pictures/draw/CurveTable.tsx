@@ -1,5 +1,5 @@
 import { formatNumber, type TraceValue } from "trialfit";
-import { degrees } from "./curvePanels.ts";
+import { degrees } from "./degrees.ts";
 
 /** Every so many degrees a row. */
 const EVERY = 30;

@@ -9,14 +9,24 @@ interface Props {
   /** What is seen, with its numbers, for people who do not see it. */
   readonly description: string;
   readonly children: ComponentChildren;
-  readonly width?: number;
+  /** Lines of text under the drawing. */
+  readonly notes?: readonly string[];
 }
 
 /** The frame of every picture. */
-export function Picture({ height, description, children, width = WIDTH }: Props) {
+export function Picture({ height, description, children, notes = [] }: Props) {
   return (
-    <svg class="picture" viewBox={`0 0 ${width} ${Math.round(height)}`} role="img" aria-label={description}>
-      {children}
-    </svg>
+    <div class="picture-frame">
+      <svg class="picture" viewBox={`0 0 ${WIDTH} ${Math.round(height)}`} role="img" aria-label={description}>
+        {children}
+      </svg>
+      {notes.length > 0 && (
+        <ul class="picture-notes plain-list">
+          {notes.map((line) => (
+            <li>{line}</li>
+          ))}
+        </ul>
+      )}
+    </div>
   );
 }

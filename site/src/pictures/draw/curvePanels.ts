@@ -1,6 +1,5 @@
-import { fromSi, type TraceValue, unitOf } from "trialfit";
+import type { TraceValue } from "trialfit";
 import { axisTicks } from "../../data/axisTicks.ts";
-import type { Point } from "../scene/Scene.ts";
 
 /** Traces that share one pair of axes: those of one unit. */
 export interface CurvePanel {
@@ -39,26 +38,3 @@ export function curvePanels(traces: readonly TraceValue[], start: number): reado
     return { unit, traces: own, top: first, bottom, y, ticks, zero: from < 0 && to > 0 ? y(0) : undefined };
   });
 }
-
-/** Points of a trace on its panel. */
-export function curvePoints(
-  { angles, values }: TraceValue,
-  x: (angle: number) => number,
-  y: (value: number) => number,
-): readonly Point[] {
-  return angles.map((angle, index) => ({ x: x(angle), y: y(values[index]!) }));
-}
-
-/** The value of a trace at any angle [rad], straight between its samples. */
-export function valueAt({ angles, values }: TraceValue, angle: number): number {
-  const cycle = angles.at(-1)!;
-  const place = ((((angle % cycle) + cycle) % cycle) / cycle) * (angles.length - 1);
-  const index = Math.min(Math.floor(place), angles.length - 2);
-  return values[index]! + (place - index) * (values[index + 1]! - values[index]!);
-}
-
-/** Degrees of a crank angle. */
-export const degrees = (angle: number): number => fromSi(angle, unitOf("deg"));
-
-/** A crank angle from degrees. */
-export const radians = (angle: number): number => (angle / 180) * Math.PI;

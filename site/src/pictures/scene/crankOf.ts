@@ -1,6 +1,7 @@
 import type { SliderCrank } from "@trialfit/mechanics";
 import type { CrankScene, Point } from "./Scene.ts";
-import { type Sizes, toMm } from "./sizes.ts";
+import type { Sizes } from "./Sizes.ts";
+import { toMm } from "./toMm.ts";
 
 /** Points on the rim of the counterweight. */
 const ON_RIM = 24;

@@ -1,5 +1,5 @@
 import type { Box, CylinderScene, Point } from "./Scene.ts";
-import type { Sizes } from "./sizes.ts";
+import type { Sizes } from "./Sizes.ts";
 
 /** Drawn where the build does not say how thick: only a strip of it is shown. */
 const STRIP = 9;

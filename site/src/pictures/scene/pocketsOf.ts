@@ -1,6 +1,7 @@
+import { along } from "./along.ts";
 import type { Point } from "./Scene.ts";
-import type { Sizes } from "./sizes.ts";
-import { along, shutValves } from "./valvesOf.ts";
+import type { Sizes } from "./Sizes.ts";
+import { shutValves } from "./shutValves.ts";
 
 /** The part of a segment below a level, y down; empty when all of it lies above. */
 function below([a, b]: readonly [Point, Point], level: number): readonly Point[] {

@@ -10,7 +10,8 @@ import {
 } from "@trialfit/mechanics";
 import { outlineVertices } from "trialfit";
 import type { Point, RodScene } from "./Scene.ts";
-import { type Sizes, toMm } from "./sizes.ts";
+import type { Sizes } from "./Sizes.ts";
+import { toMm } from "./toMm.ts";
 
 /** Points on a curved part of the outline. */
 const ON_ARC = 10;

@@ -1,34 +1,22 @@
 import { bankTilts, pinHeight, requireSliderCrank } from "@trialfit/mechanics";
-import { contactAt, type Nominals } from "trialfit";
+import type { Nominals } from "trialfit";
 import { boxOf } from "./boxOf.ts";
-import { rodContactsOf, valveContacts } from "./contactsOf.ts";
 import { crankOf } from "./crankOf.ts";
 import { cylinderOf } from "./cylinderOf.ts";
 import { pistonOf } from "./pistonOf.ts";
+import { rodContactsOf } from "./rodContactsOf.ts";
 import { rodOf } from "./rodOf.ts";
 import type { MechanismScene, NoScene } from "./Scene.ts";
-import { Sizes, toMm } from "./sizes.ts";
+import { Sizes } from "./Sizes.ts";
 import { surroundingsOf } from "./surroundingsOf.ts";
+import { toMm } from "./toMm.ts";
+import { valveContacts } from "./valveContacts.ts";
 import { valvesOf } from "./valvesOf.ts";
 
 type SceneAt = (angle: number) => MechanismScene | NoScene;
 
 const essential = ["throwRadius", "connectingRod.length", "pinLineOffset"] as const;
 const kept = new WeakMap<Nominals, SceneAt[]>();
-
-/** Angles that are looked at to find the bank that comes nearest. */
-const LOOKS = 90;
-
-/** Number of the bank whose rod comes nearest by a trace, 0 or 1. */
-export function nearestBank(nominals: Nominals, trace: string): number {
-  const tilts = bankTilts(nominals.size("block.bankAngle") ?? 0);
-  const least = tilts.map((tilt) => {
-    const at = contactAt(nominals, trace, [tilt]);
-    if (at === undefined) return Number.POSITIVE_INFINITY;
-    return Math.min(...Array.from({ length: LOOKS }, (_, i) => at((2 * Math.PI * i) / LOOKS).clearance));
-  });
-  return least.indexOf(Math.min(...least));
-}
 
 function prepare(nominals: Nominals, bank: number): SceneAt {
   const sizes = new Sizes(nominals);

@@ -1,6 +1,7 @@
 import { inLeaningFrame } from "@trialfit/mechanics";
 import type { Point, SurroundingsScene } from "./Scene.ts";
-import { type Sizes, toMm } from "./sizes.ts";
+import type { Sizes } from "./Sizes.ts";
+import { toMm } from "./toMm.ts";
 
 /** How much of a pan rail is drawn, across and up [mm]. */
 const RAIL = { across: 14, up: 9 };

@@ -1,4 +1,5 @@
-import { fromSi, type Nominals, unitOf } from "trialfit";
+import type { Nominals } from "trialfit";
+import { toMm } from "./toMm.ts";
 
 /** Sizes of one build in millimetres, as pictures take them; what was asked for and not there is remembered. */
 export class Sizes {
@@ -12,7 +13,7 @@ export class Sizes {
   /** A length [mm]; undefined when the build does not give it. */
   mm(path: string): number | undefined {
     const metres = this.si(path);
-    return metres === undefined ? undefined : fromSi(metres, millimetre);
+    return metres === undefined ? undefined : toMm(metres);
   }
 
   /** A size [SI]; undefined when the build does not give it. */
@@ -27,8 +28,3 @@ export class Sizes {
     return [...this.absent].sort();
   }
 }
-
-const millimetre = unitOf("mm");
-
-/** Metres to millimetres of a picture. */
-export const toMm = (metres: number): number => fromSi(metres, millimetre);

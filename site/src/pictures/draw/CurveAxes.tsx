@@ -1,0 +1,98 @@
+import type { TraceValue } from "trialfit";
+import { angleAxis } from "./angleAxis.ts";
+import { type CurvePanel, PANEL } from "./curvePanels.ts";
+import { linePath } from "./path.ts";
+import { traceText } from "./traceText.ts";
+import { valueAt } from "./valueAt.ts";
+
+interface Props {
+  readonly panel: CurvePanel;
+  /** Where the cursor stands [rad]. */
+  readonly angle: number | undefined;
+}
+
+/** Width of the column of marked values. */
+const COLUMN = 64;
+/** Classes of the curves on one pair of axes: they differ by their dashes. */
+const styles = ["curve", "curve second", "curve third", "curve fourth"];
+const { left, right, x, at } = angleAxis;
+
+/** A number without its unit, which stands at the axis. */
+const bare = (text: string) => text.replace(/ .*/, "");
+
+/** One pair of axes with its curves, their names and marked values above it, and the cursor. */
+export function CurveAxes({ panel, angle }: Props) {
+  const { unit, traces, top, bottom, y, ticks, zero } = panel;
+  return (
+    <g>
+      {traces.map((trace, index) => (
+        <Name
+          trace={trace}
+          style={styles[index]}
+          y={top - (traces.length - index) * PANEL.line + 11}
+          angle={angle}
+        />
+      ))}
+      {angleAxis.degrees.map((degree) => (
+        <path class="grid" d={`M${at(degree)} ${top}V${bottom}`} />
+      ))}
+      {ticks.map((tick) => (
+        <g>
+          <path class="grid" d={`M${left} ${tick.y}H${right}`} />
+          <text x={left - 5} y={tick.y + 4} text-anchor="end">
+            {tick.text}
+          </text>
+        </g>
+      ))}
+      <text x={4} y={top - 4}>
+        {unit}
+      </text>
+      {zero !== undefined && <path class="leader" d={`M${left} ${zero}H${right}`} />}
+      <path class="line" d={`M${left} ${top}V${bottom}H${right}`} />
+      {traces.map(({ angles, values }, index) => (
+        <path
+          class={styles[index] ?? styles[0]}
+          d={linePath(angles.map((one, sample) => ({ x: x(one), y: y(values[sample]!) })))}
+        />
+      ))}
+      {traces.map(({ marked }) => (
+        <circle class="mark" cx={x(marked.angle)} cy={y(marked.value)} r={5} />
+      ))}
+      {angle !== undefined && (
+        <g>
+          <path class="cursor" d={`M${x(angle)} ${top - 2}V${bottom}`} />
+          {traces.map((trace) => (
+            <circle class="dot" cx={x(angle)} cy={y(valueAt(trace, angle))} r={3} />
+          ))}
+        </g>
+      )}
+    </g>
+  );
+}
+
+/** The name of a curve with its dashes, its value at the cursor, and in a ring its marked one. */
+function Name(props: {
+  readonly trace: TraceValue;
+  readonly style: string | undefined;
+  readonly y: number;
+  readonly angle: number | undefined;
+}) {
+  const { trace, style, y, angle } = props;
+  return (
+    <g>
+      <path class={style ?? styles[0]} d={`M${left} ${y - 4}h20`} />
+      <text x={left + 25} y={y}>
+        {trace.name}
+      </text>
+      {angle !== undefined && (
+        <text class="strong" x={right - COLUMN} y={y} text-anchor="end">
+          {bare(traceText(trace, valueAt(trace, angle)))}
+        </text>
+      )}
+      <circle class="mark" cx={right - COLUMN + 10} cy={y - 4} r={4} />
+      <text x={right} y={y} text-anchor="end">
+        {bare(traceText(trace, trace.marked.value))}
+      </text>
+    </g>
+  );
+}
