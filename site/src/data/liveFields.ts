@@ -1,0 +1,195 @@
+import {
+  type CompiledRule,
+  type DimensionValue,
+  type Field,
+  fieldLabel,
+  fields,
+  formatNumber,
+  fromSi,
+  parseDimension,
+  unitOf,
+  unitsLike,
+} from "trialfit";
+import { confirmationRule } from "../live/confirmationRule.ts";
+import { type DemoBuild, demoBuilds } from "./demoBuilds.ts";
+import { decidingFacts, fieldsOfRule } from "./ruleFields.ts";
+
+/** A unit of a menu: SI value of its zero mark, and of one step in it. */
+export interface LiveUnit {
+  readonly symbol: string;
+  readonly zero: number;
+  readonly step: number;
+}
+
+/** Ends and step of a slider. */
+export interface Slide {
+  readonly least: number;
+  readonly most: number;
+  readonly step: number;
+}
+
+/** One field of a rule as it can be changed on the rule's page, filled in from a demo build. */
+export type LiveField = { readonly path: string; readonly label: string; readonly help: string } & (
+  | {
+      readonly kind: "dimension";
+      /** As the demo build writes them; empty where it says nothing. */
+      readonly value: string;
+      readonly tolerance: string;
+      readonly unit: string;
+      readonly word: string;
+      readonly units: readonly LiveUnit[];
+      readonly words: readonly string[];
+      /** What is taken where no tolerance is entered. */
+      readonly usual: string | undefined;
+      /** Where a slider may move it, in the unit as written; undefined where there is nothing to start from. */
+      readonly slide: Slide | undefined;
+    }
+  | { readonly kind: "count"; readonly value: string }
+  | { readonly kind: "choice"; readonly value: string; readonly options: Readonly<Record<string, string>> }
+);
+
+/** What can be changed on a rule's page, most telling first, and what stays as the demo build has it. */
+export interface LiveForm {
+  readonly demo: DemoBuild;
+  readonly first: readonly LiveField[];
+  readonly more: readonly LiveField[];
+  readonly tables: readonly Field[];
+}
+
+/** So many fields stand open at first: what fits a phone without scrolling away from the picture. */
+const FIRST = 4;
+
+const ORDER = ["open", "fails", "holds", "unknown", "not-applicable"];
+
+function verdictOf(demo: DemoBuild, rule: CompiledRule) {
+  return demo.report.verdicts.find((one) => one.rule === rule.file.id)!;
+}
+
+/** The demo build that knows most of what the rule asks; of two, the one that says more of it. */
+function demoFor(rule: CompiledRule): DemoBuild {
+  const asked = [...fieldsOfRule(rule, "every")];
+  const known = (demo: DemoBuild) => asked.filter((path) => demo.build.values.has(path)).length;
+  const place = (demo: DemoBuild) => ORDER.indexOf(verdictOf(demo, rule).verdict);
+  const applies = (demo: DemoBuild) => (place(demo) === ORDER.indexOf("not-applicable") ? 0 : 1);
+  return [...demoBuilds].sort(
+    (a, b) => applies(b) - applies(a) || known(b) - known(a) || place(a) - place(b),
+  )[0]!;
+}
+
+/** How much a field moves what the rule compares: what is missing first, then by its share in the bands. */
+function weigh(rule: CompiledRule, demo: DemoBuild): (path: string) => number {
+  const { missing } = verdictOf(demo, rule);
+  const facts = decidingFacts(rule);
+  const shares = demo.report.quantities
+    .filter(({ id }) => facts.includes(id))
+    .flatMap(({ spreadBy = [] }) => spreadBy);
+  return (path) => {
+    const direct = facts.some((fact) => fact.replace(/\.place$/, "") === path) ? 1 : 0;
+    const share = Math.max(0, ...shares.filter((one) => one.path === path).map((one) => one.share));
+    return (missing.includes(path) ? 2 : 0) + direct + share;
+  };
+}
+
+function liveUnit(symbol: string): LiveUnit {
+  const unit = unitOf(symbol);
+  const [zero, one] = [fromSi(0, unit), fromSi(1, unit)];
+  const step = 1 / (one - zero);
+  return { symbol, zero: -zero * step, step };
+}
+
+const MAGNITUDE = /^\s*([+-]?\d[\d./ ]*(?:e[+-]?\d+)?)/i;
+
+/** A dimension of a build in the pieces of its entry. */
+function pieces(value: DimensionValue | undefined, words: readonly string[], unit: string) {
+  if (value === undefined) return { value: "", tolerance: "", unit, word: "" };
+  const { text } = value;
+  const tolerance =
+    value.toleranceFrom === "stated" ? (/±\s*(.+)$|\s(\+.*)$/.exec(text)?.slice(1).join("") ?? "") : "";
+  const written = value.positions === undefined ? MAGNITUDE.exec(text)?.[1]?.trim() : undefined;
+  return {
+    value: written ?? formatNumber(value.nominal, value.unit, { digits: 7 }).replace(/ .*/, ""),
+    tolerance,
+    unit: value.unit,
+    word: words.find((word) => text.includes(word)) ?? "",
+  };
+}
+
+/** A slider goes a fifth to either side, as far as the field may go. */
+function slideOf(
+  value: DimensionValue | undefined,
+  [least, most]: readonly [string, string],
+): Slide | undefined {
+  if (value === undefined || value.nominal === 0) return undefined;
+  const unit = unitOf(value.unit);
+  const size = Math.abs(value.nominal);
+  const ends = [least, most].map((edge) => parseDimension(edge, { unit: value.unit }).nominal);
+  const [from, to] = [Math.max(size * 0.8, ends[0]!), Math.min(size * 1.2, ends[1]!)].map((si) =>
+    fromSi(si, unit),
+  );
+  const step = 10 ** Math.floor(Math.log10((to! - from!) / 40));
+  const onStep = (edge: number) => Number((Math.round(edge / step) * step).toPrecision(6));
+  return to! > from!
+    ? { least: onStep(from!), most: onStep(to!), step: Number(step.toPrecision(3)) }
+    : undefined;
+}
+
+function liveField(path: string, demo: DemoBuild): LiveField | undefined {
+  const value = demo.build.values.get(path);
+  const word = value?.kind === "choice" ? value.value : "";
+  if (confirmationRule(path) !== undefined)
+    return {
+      path,
+      label: "A person looked, and it was so",
+      help: "Only somebody who stands at the engine can say it.",
+      kind: "choice",
+      value: word,
+      options: { yes: "seen, and right", no: "seen, and not right" },
+    };
+  const field = fields.get(path);
+  if (field === undefined) return undefined;
+  const { spec } = field;
+  const about = { path, label: fieldLabel(path), help: spec.help };
+  switch (spec.kind) {
+    case "dimension": {
+      const words = Object.keys(spec.signs ?? {}).concat(spec.places ?? []);
+      const dimension = value?.kind === "dimension" ? value : undefined;
+      return {
+        ...about,
+        kind: "dimension",
+        ...pieces(dimension, words, spec.unit),
+        units: unitsLike(unitOf(spec.unit)).map(({ symbol }) => liveUnit(symbol)),
+        words,
+        usual: spec.tolerance,
+        slide: slideOf(dimension, spec.range),
+      };
+    }
+    case "count":
+      return {
+        ...about,
+        kind: "count",
+        value: value?.kind === "dimension" ? String(value.nominal) : "",
+      };
+    case "choice":
+      return { ...about, kind: "choice", value: word, options: spec.options };
+    default:
+      return undefined;
+  }
+}
+
+/** What a reader may change to see a rule's verdict move. */
+export function liveForm(rule: CompiledRule): LiveForm {
+  const demo = demoFor(rule);
+  const weight = weigh(rule, demo);
+  const surest = fieldsOfRule(rule, "surest");
+  const asked = [...fieldsOfRule(rule, "every")].filter(
+    (path) => surest.has(path) || demo.build.values.has(path),
+  );
+  const live = asked
+    .sort((a, b) => weight(b) - weight(a) || (a < b ? -1 : 1))
+    .flatMap((path) => liveField(path, demo) ?? []);
+  const tables = asked.flatMap((path) => {
+    const field = fields.get(path);
+    return field?.spec.kind === "table" ? [field] : [];
+  });
+  return { demo, first: live.slice(0, FIRST), more: live.slice(FIRST), tables };
+}
