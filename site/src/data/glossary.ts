@@ -1,13 +1,17 @@
 /** A word of the trade. */
 export interface Term {
   readonly term: string;
-  /** Other spellings and names of the same thing, which texts use too. */
+  /** Other names of the same thing. */
   readonly also: readonly string[];
+  /** Further wordings by which a text is known to speak of it. */
+  readonly wordings: readonly string[];
   /** What it is, for somebody who hears it for the first time. */
   readonly means: string;
 }
 
-type Row = readonly [term: string, also: string, means: string];
+type Row = readonly [term: string, also: string, means: string, wordings?: string];
+
+const split = (list: string) => (list === "" ? [] : list.split("|"));
 
 const table: readonly Row[] = [
   // Crank drive
@@ -19,27 +23,31 @@ const table: readonly Row[] = [
   ],
   [
     "Crank throw",
-    "the throw|each throw|throw radius|throws of the crankshaft",
+    "",
     "One crank of the crankshaft: a crankpin with the webs at its sides. Its radius is half the stroke.",
+    "the throw|each throw|throw radius|throws of the crankshaft",
   ],
   ["Crankpin", "rod journal|big-end journal", "The journal of a throw, on which a rod turns."],
   ["Journal", "", "The ground, round part of a shaft that turns in a bearing."],
   ["Main journal", "", "A journal on the crankshaft’s own axis, held by a main bearing in the block."],
-  ["Web", "crank web|webs", "The arm of the crankshaft between a main journal and a crankpin."],
+  ["Web", "crank web", "The arm of the crankshaft between a main journal and a crankpin.", "webs"],
   [
     "Fillet",
-    "fillet radius",
+    "",
     "The rounding between a journal and its web. A sharp one starts cracks; a large one needs shells that stay clear of it.",
+    "fillet radius",
   ],
   [
     "Journal overlap",
-    "overlap of journals",
+    "",
     "How far crankpin and main journal overlap, seen along the shaft. More of it makes the web stiffer and stronger; more stroke takes it away.",
+    "overlap of journals",
   ],
   [
     "Counterweight",
-    "counterweights",
+    "",
     "A mass opposite a crankpin that balances what turns, and part of what goes up and down.",
+    "counterweights",
   ],
   [
     "Bobweight",
@@ -66,34 +74,43 @@ const table: readonly Row[] = [
   ],
   ["Thrust side", "", "The side of the bore against which the piston is pushed on the power stroke."],
   ["Firing order", "", "The order in which the cylinders fire."],
-  ["Stroker", "longer stroke", "An engine that is given a longer stroke than it was made with."],
+  ["Stroker", "", "An engine that is given a longer stroke than it was made with.", "longer stroke"],
   // Pistons, rings, pins
   ["Compression height", "", "Distance from the middle of the pin bore to the flat top of the piston."],
   ["Crown", "piston crown", "The top of the piston, which takes the pressure and the heat."],
   ["Dish", "", "A hollow in the crown. It adds to the volume above the piston."],
   ["Dome", "", "A raised crown. It takes away from the volume above the piston."],
-  ["Valve pocket", "valve pockets|pocket", "A cut in the crown that makes room for a valve."],
+  ["Valve pocket", "", "A cut in the crown that makes room for a valve.", "valve pockets|pocket"],
   ["Skirt", "piston skirt", "The part of the piston below the rings that guides it in the bore."],
   [
     "Piston clearance",
-    "skirt clearance|piston to bore",
+    "skirt clearance",
     "Diameter of the bore less that of the piston, where its maker says to measure it.",
+    "piston to bore",
   ],
   [
     "Land",
-    "top land|second land|third land",
+    "",
     "The ring-shaped wall of the piston above, between or below the ring grooves.",
+    "top land|second land|third land",
   ],
-  ["Ring groove", "top groove|oil groove|oil ring groove", "The groove in the piston in which a ring lies."],
+  [
+    "Ring groove",
+    "",
+    "The groove in the piston in which a ring lies.",
+    "top groove|oil groove|oil ring groove",
+  ],
   [
     "Side clearance",
-    "side clearance of",
+    "",
     "Room between the flank of a ring and its groove, so that the ring can move and does not stick.",
+    "side clearance of",
   ],
   [
     "End gap",
-    "ring gap|end gaps",
+    "ring gap",
     "What is left open between the two ends of a ring in its bore. Closed by heat, it breaks the ring or the land.",
+    "end gaps",
   ],
   [
     "Support rail",
@@ -114,7 +131,7 @@ const table: readonly Row[] = [
     "",
     "Distance from the pin to the middle of the piston, given to keep it quiet as it changes sides.",
   ],
-  ["Pin boss", "boss|bosses", "The thick part of the piston around the pin bore."],
+  ["Pin boss", "", "The thick part of the piston around the pin bore.", "boss|bosses"],
   [
     "Retainer",
     "circlip|pin retainer|wire lock",
@@ -122,25 +139,28 @@ const table: readonly Row[] = [
   ],
   [
     "Floating pin",
-    "full-floating|floating",
+    "full-floating",
     "A pin that turns both in the piston and in the rod, held by retainers.",
+    "floating",
   ],
   [
     "Press fit",
-    "interference fit|pressed in",
+    "interference fit",
     "A pin or bush larger than its hole, so that it stays by its own grip.",
+    "pressed in",
   ],
   ["Interference", "", "By how much a part is larger than the hole it goes into."],
-  ["Squirter", "squirters|oil jet|piston cooling", "A jet that sprays oil under the crown to cool it."],
+  ["Squirter", "oil jet|piston cooling", "A jet that sprays oil under the crown to cool it.", "squirters"],
   // Rods and bolts
   ["Big end", "", "The end of the rod on the crankpin."],
   ["Small end", "", "The end of the rod at the piston pin."],
-  ["Rod cap", "cap of the rod", "The removable half of the big end."],
+  ["Rod cap", "", "The removable half of the big end.", "cap of the rod"],
   ["Beam", "shank of the rod", "The part of the rod between its two ends."],
   [
     "Rod bolt",
-    "rod bolts",
+    "",
     "One of the bolts that hold the cap to the rod. They carry the whole pull of piston and rod at top dead centre.",
+    "rod bolts",
   ],
   [
     "Centre to centre",
@@ -148,7 +168,7 @@ const table: readonly Row[] = [
     "Length of a rod: from the middle of its big end to the middle of its small end.",
   ],
   ["Bush", "bushing", "A plain sleeve of bearing metal, as in the small end."],
-  ["Side play", "side clearance of the rods|rod side", "Room along the crankpin beside the rods."],
+  ["Side play", "", "Room along the crankpin beside the rods.", "side clearance of the rods|rod side"],
   ["Buckling", "", "Sideways giving way of a slender part under pressure along its length."],
   // Fasteners
   ["Preload", "clamp load", "The pull in a bolt after tightening, which presses the parts together."],
@@ -162,17 +182,22 @@ const table: readonly Row[] = [
     "bolt stretch",
     "How much longer a bolt gets by tightening: a better measure of its preload than torque.",
   ],
-  ["Snug", "snug torque", "The low torque at which parts just lie together, from which an angle is counted."],
-  ["Turn angle", "torque and angle|angle from snug", "How far a bolt is turned after it is snug."],
-  ["Yield strength", "proof stress|yield", "The stress beyond which metal stays bent or stretched."],
+  [
+    "Snug",
+    "",
+    "The low torque at which parts just lie together, from which an angle is counted.",
+    "snug torque",
+  ],
+  ["Turn angle", "torque and angle", "How far a bolt is turned after it is snug.", "angle from snug"],
+  ["Yield strength", "proof stress", "The stress beyond which metal stays bent or stretched.", "yield"],
   ["Tensile strength", "", "The highest stress that metal bears before it begins to tear."],
   [
     "Fatigue",
     "fatigue strength|endurance limit",
     "Breaking under loads that come and go, far below what breaks a part at once.",
   ],
-  ["Thread engagement", "engagement", "Length over which bolt and thread hold each other."],
-  ["Thread pitch", "pitch of the thread", "Distance from one thread to the next."],
+  ["Thread engagement", "", "Length over which bolt and thread hold each other.", "engagement"],
+  ["Thread pitch", "", "Distance from one thread to the next.", "pitch of the thread"],
   ["Stress area", "", "The cross-section that counts for a thread: between its root and its pitch diameter."],
   ["Shank", "", "The plain part of a bolt between head and thread."],
   ["Grip", "clamped length", "Thickness of all that a bolt presses together."],
@@ -188,50 +213,55 @@ const table: readonly Row[] = [
   ],
   [
     "Friction under the head",
-    "head friction",
+    "",
     "What most of a wrench’s effort is lost to; lubricant changes it, and with it the preload.",
+    "head friction",
   ],
   ["Joint", "bolted joint", "Parts held together by a bolt, together with that bolt."],
-  ["Dowel", "dowels|locating dowel", "A pin or sleeve that places one part on another exactly."],
+  ["Dowel", "locating dowel", "A pin or sleeve that places one part on another exactly.", "dowels"],
   // Bearings and oil
-  ["Shell", "shells|bearing shell", "One half of a plain bearing, pressed into its housing."],
+  ["Shell", "bearing shell", "One half of a plain bearing, pressed into its housing.", "shells"],
   [
     "Bearing clearance",
-    "clearance of the bearing|oil clearance",
+    "oil clearance",
     "Diameter of the bearing less that of its journal. Oil fills it.",
+    "clearance of the bearing",
   ],
   [
     "Crush",
     "",
     "By how much a pair of shells stands proud of its housing, so that the cap presses it tight.",
   ],
-  ["Housing bore", "bearing housing|tunnel", "The bore into which the shells go."],
+  ["Housing bore", "tunnel", "The bore into which the shells go.", "bearing housing"],
   [
     "Oil film",
-    "least film|film thickness",
+    "film thickness",
     "The layer of oil that carries a journal so that metal does not touch.",
+    "least film",
   ],
   ["Unit load", "", "Load of a bearing over its projected area, diameter times width."],
   [
     "Thrust bearing",
-    "thrust bearings|thrust face",
+    "thrust face",
     "The bearing that keeps the crankshaft from moving along its axis.",
+    "thrust bearings",
   ],
   ["End play", "end float|end clearance", "How far a shaft can move along its axis."],
   ["Out of round", "out-of-round|ovality", "Difference between two diameters at one height."],
   ["Taper", "", "Difference of diameter between two heights of a bore or journal."],
   [
     "Run-out",
-    "runout|bend of the crankshaft",
+    "runout",
     "How much a turning part swings to and fro under a dial indicator.",
+    "bend of the crankshaft",
   ],
-  ["Line bore", "line honing|line-bored|align", "Machining all main bearing housings in one line."],
+  ["Line bore", "line honing", "Machining all main bearing housings in one line.", "line-bored|align"],
   ["Viscosity", "", "How thick an oil is. It falls as the oil gets hot."],
-  ["Sump", "oil pan|wet sump", "The pan under the engine that holds the oil."],
+  ["Sump", "oil pan", "The pan under the engine that holds the oil.", "wet sump"],
   ["Dry sump", "", "An oil system that pumps the oil out of the pan into a tank."],
   ["Pickup", "oil pickup", "The mouth of the pipe through which the pump draws its oil."],
   ["Windage", "", "Air and oil whipped up by the crankshaft; it costs power and froths the oil."],
-  ["Gallery", "galleries|oil gallery", "A drilled passage that carries oil."],
+  ["Gallery", "oil gallery", "A drilled passage that carries oil.", "galleries"],
   ["Gauge", "dial bore gauge|micrometer|feeler gauge", "An instrument that tells a size."],
   // Block
   ["Deck", "deck surface|deck face", "The flat face of the block on which the head gasket lies."],
@@ -241,23 +271,26 @@ const table: readonly Row[] = [
     "",
     "How far the flat top of the piston stays below the deck at top dead centre; negative when it stands proud.",
   ],
-  ["Main cap", "main caps|bearing cap", "The removable half of a main bearing’s housing."],
+  ["Main cap", "bearing cap", "The removable half of a main bearing’s housing.", "main caps"],
   [
     "Cap walk",
-    "cap walks|fretting",
+    "fretting",
     "A main cap that shifts on its register under load, leaving polished or pitted marks.",
+    "cap walks",
   ],
   [
     "Register",
-    "cap register|registers",
+    "cap register",
     "The step in the block into which a main cap is pressed, so that it cannot move sideways.",
+    "registers",
   ],
   ["Girdle", "", "A frame that ties the main caps together."],
-  ["Liner", "sleeve|sleeves|liners", "A separate cylinder wall set into the block."],
+  ["Liner", "sleeve", "A separate cylinder wall set into the block.", "sleeves|liners"],
   [
     "Honing",
-    "hone|honed|cross-hatch",
+    "cross-hatch",
     "Finishing a bore with stones, which leaves crossed fine scratches that hold oil.",
+    "hone|honed",
   ],
   [
     "Torque plate",
@@ -266,8 +299,9 @@ const table: readonly Row[] = [
   ],
   [
     "Water jacket",
-    "water jackets|coolant passage",
+    "coolant passage",
     "The hollow around cylinders and chambers through which coolant flows.",
+    "water jackets",
   ],
   ["Clearance notch", "notch", "A cut at the lower edge of a cylinder that makes room for the rod."],
   // Head, gasket, valve train
@@ -277,38 +311,44 @@ const table: readonly Row[] = [
     "The seal between block and head. Its thickness when pressed counts in the compression ratio.",
   ],
   ["Line load", "", "Clamping force for each length of the gasket’s bead."],
-  ["Chamber", "combustion chamber|chamber volume", "The hollow in the head above the piston."],
+  ["Chamber", "combustion chamber", "The hollow in the head above the piston.", "chamber volume"],
   [
     "Squish",
     "quench|squish band",
     "The narrow gap between crown and head at top dead centre that drives the charge inwards.",
   ],
   ["Compression ratio", "", "Volume above the piston at bottom dead centre over that at top dead centre."],
-  ["Valve lift", "lift table|lift of the|lift at|lift over|least lift", "How far a valve is off its seat."],
+  [
+    "Valve lift",
+    "",
+    "How far a valve is off its seat.",
+    "lift table|lift of the|lift at|lift over|least lift",
+  ],
   ["Duration", "", "Crank angle over which a valve is lifted more than a stated amount."],
   ["Lobe", "cam lobe|lobe lift", "The raised part of a cam. Its lift is that of the follower."],
   ["Lobe centre", "centreline|lobe separation", "Crank angle at which a lobe lifts most."],
   ["Base circle", "", "The round part of a cam that lifts nothing."],
   ["Lash", "valve lash|valve clearance", "The gap left in the valve drive so that a hot valve still shuts."],
-  ["Rocker", "rocker arm|rocker ratio", "A lever between cam or pushrod and valve."],
-  ["Pushrod", "pushrods", "A rod that carries the cam’s motion up to a rocker."],
+  ["Rocker", "rocker arm", "A lever between cam or pushrod and valve.", "rocker ratio"],
+  ["Pushrod", "", "A rod that carries the cam’s motion up to a rocker.", "pushrods"],
   ["Follower", "lifter|tappet|bucket", "The part that rides on the cam."],
   [
     "Valve float",
-    "float of the valves",
+    "",
     "A valve that no longer follows its cam since the spring is too weak for the speed.",
+    "float of the valves",
   ],
   ["Coil bind", "solid height", "A spring pressed until its coils touch."],
   ["Seat force", "seat pressure", "Force of a valve spring with the valve shut."],
   ["Installed height", "", "Length of a valve spring with the valve shut."],
   ["Surge", "spring surge", "Waves that run along a valve spring when it is shaken near its own frequency."],
-  ["Valve guide", "guide|guide bore", "The tube in which a valve’s stem slides."],
-  ["Valve seat", "seat width", "The ring in the head on which a valve shuts."],
+  ["Valve guide", "", "The tube in which a valve’s stem slides.", "guide|guide bore"],
+  ["Valve seat", "", "The ring in the head on which a valve shuts.", "seat width"],
   ["Stem", "valve stem", "The long round part of a valve."],
   ["Checking lift", "", "The lift at which a cam maker counts the opening and closing angles."],
   ["Degreeing", "degree wheel", "Checking by a degree wheel that the cam opens and shuts when it should."],
   // Air, fuel, heat
-  ["Boost", "manifold pressure|boosted", "Pressure in the intake above that of the air outside."],
+  ["Boost", "", "Pressure in the intake above that of the air outside.", "manifold pressure|boosted"],
   [
     "Volumetric efficiency",
     "",
@@ -316,8 +356,9 @@ const table: readonly Row[] = [
   ],
   [
     "Mean effective pressure",
-    "BMEP|brake mean",
+    "BMEP",
     "Work of one cycle over the displacement: compares engines of any size.",
+    "brake mean",
   ],
   [
     "Displacement",
@@ -327,12 +368,22 @@ const table: readonly Row[] = [
   ["Knock", "detonation", "Charge that burns all at once ahead of the flame, with a hammering pressure."],
   ["Octane", "octane number|RON", "How well a fuel resists knock."],
   ["Spark timing", "ignition timing", "Crank angle at which the charge is lit."],
-  ["Air-fuel ratio", "air to fuel|lambda", "Mass of air over mass of fuel."],
-  ["Injector", "injectors|injector flow", "A valve that sprays fuel; how much it can give limits the power."],
+  ["Air-fuel ratio", "lambda", "Mass of air over mass of fuel.", "air to fuel"],
+  [
+    "Injector",
+    "",
+    "A valve that sprays fuel; how much it can give limits the power.",
+    "injectors|injector flow",
+  ],
   ["Charge temperature", "", "Temperature of what goes into the cylinder."],
   ["Peak cylinder pressure", "peak pressure", "The highest gas pressure of a cycle."],
   // Vibration and flywheel
-  ["Torsional vibration", "torsional", "Twisting to and fro of the crankshaft under the cylinders’ pushes."],
+  [
+    "Torsional vibration",
+    "",
+    "Twisting to and fro of the crankshaft under the cylinders’ pushes.",
+    "torsional",
+  ],
   [
     "Damper",
     "torsional damper|viscous damper",
@@ -340,25 +391,28 @@ const table: readonly Row[] = [
   ],
   [
     "Natural frequency",
-    "natural frequencies",
+    "",
     "The frequency at which something swings by itself after a blow.",
+    "natural frequencies",
   ],
   [
     "Engine order",
-    "of the order that|half order|exciting order",
+    "",
     "How many times in one turn of the crankshaft a vibration comes.",
+    "of the order that|half order|exciting order",
   ],
-  ["Critical speed", "critical speeds", "A speed at which an order meets a natural frequency."],
+  ["Critical speed", "", "A speed at which an order meets a natural frequency.", "critical speeds"],
   [
     "Flywheel",
     "",
     "The disc at the end of the crankshaft that evens out its turning and carries the clutch.",
   ],
-  ["Moment of inertia", "inertia", "How much something resists being made to turn faster."],
+  ["Moment of inertia", "", "How much something resists being made to turn faster.", "inertia"],
   [
     "Bursting",
-    "can burst|they burst|burst without|fly apart",
+    "",
     "Flying apart of something that turns too fast.",
+    "can burst|they burst|burst without|fly apart",
   ],
   // Assembly and running
   [
@@ -368,26 +422,34 @@ const table: readonly Row[] = [
   ],
   [
     "Break-in",
-    "running in|run in|first start",
+    "running in",
     "The first hours, in which rings and bores wear to each other.",
+    "run in|first start",
   ],
   [
     "Assembly lubricant",
-    "assembly lube|moly",
+    "assembly lube",
     "Paste or oil on parts before the first start, and under bolt heads as their maker says.",
+    "moly",
   ],
   ["Redline", "speed limit|overspeed", "The highest speed of rotation that the engine is meant to see."],
   ["Modelling clay", "clay", "Soft putty that shows by its squeezed thickness how much room there is."],
   [
     "Thermal expansion",
-    "growth with heat|expands|grows hot",
+    "growth with heat",
     "Growth of a part as it gets hot. Aluminium grows nearly twice as much as iron.",
+    "expands|grows hot",
   ],
   ["Roughness", "surface finish", "Height of a surface’s fine peaks, in micrometres."],
-  ["Flatness", "flat within", "How far a face strays from a plane."],
+  ["Flatness", "", "How far a face strays from a plane.", "flat within"],
 ];
 
 /** Words of the trade that rules, fields and quantities use, sorted. Common knowledge of the trade, in our own words. */
 export const glossary: readonly Term[] = table
-  .map(([term, also, means]) => ({ term, also: also === "" ? [] : also.split("|"), means }))
+  .map(([term, also, means, wordings = ""]) => ({
+    term,
+    also: split(also),
+    wordings: split(wordings),
+    means,
+  }))
   .sort((a, b) => (a.term.toLowerCase() < b.term.toLowerCase() ? -1 : 1));

@@ -4,14 +4,15 @@ import {
   type Field,
   fieldLabel,
   fields,
-  formatNumber,
   fromSi,
   parseDimension,
   unitOf,
   unitsLike,
 } from "trialfit";
 import { confirmationRule } from "../live/confirmationRule.ts";
+import { rules } from "./catalog.ts";
 import { type DemoBuild, demoBuilds } from "./demoBuilds.ts";
+import { entryOf } from "./entryOf.ts";
 import { decidingFacts, fieldsOfRule } from "./ruleFields.ts";
 
 /** A unit of a menu: SI value of its zero mark, and of one step in it. */
@@ -76,17 +77,29 @@ function demoFor(rule: CompiledRule): DemoBuild {
   )[0]!;
 }
 
-/** How much a field moves what the rule compares: what is missing first, then by its share in the bands. */
+/** How many rules of the catalog rest on each field: what everybody chooses first, such as bore and stroke. */
+const common = new Map<string, number>();
+for (const one of rules)
+  for (const path of fieldsOfRule(one, "surest")) common.set(path, (common.get(path) ?? 0) + 1);
+const mostCommon = Math.max(...common.values());
+
+/** How much a reader will want to change a field: what is missing, moves the numbers most, or is chosen first. */
 function weigh(rule: CompiledRule, demo: DemoBuild): (path: string) => number {
   const { missing } = verdictOf(demo, rule);
   const facts = decidingFacts(rule);
+  const direct = new Set(facts.map((fact) => fact.replace(/\.place$/, "")));
   const shares = demo.report.quantities
     .filter(({ id }) => facts.includes(id))
     .flatMap(({ spreadBy = [] }) => spreadBy);
   return (path) => {
-    const direct = facts.some((fact) => fact.replace(/\.place$/, "") === path) ? 1 : 0;
+    const number = fields.get(path)?.spec.kind === "dimension";
     const share = Math.max(0, ...shares.filter((one) => one.path === path).map((one) => one.share));
-    return (missing.includes(path) ? 2 : 0) + direct + share;
+    return (
+      (missing.includes(path) ? 2 : 0) +
+      (direct.has(path) ? (number ? 1 : 0.3) : 0) +
+      share +
+      (number ? (common.get(path) ?? 0) / mostCommon : 0)
+    );
   };
 }
 
@@ -95,23 +108,6 @@ function liveUnit(symbol: string): LiveUnit {
   const [zero, one] = [fromSi(0, unit), fromSi(1, unit)];
   const step = 1 / (one - zero);
   return { symbol, zero: -zero * step, step };
-}
-
-const MAGNITUDE = /^\s*([+-]?\d[\d./ ]*(?:e[+-]?\d+)?)/i;
-
-/** A dimension of a build in the pieces of its entry. */
-function pieces(value: DimensionValue | undefined, words: readonly string[], unit: string) {
-  if (value === undefined) return { value: "", tolerance: "", unit, word: "" };
-  const { text } = value;
-  const tolerance =
-    value.toleranceFrom === "stated" ? (/±\s*(.+)$|\s(\+.*)$/.exec(text)?.slice(1).join("") ?? "") : "";
-  const written = value.positions === undefined ? MAGNITUDE.exec(text)?.[1]?.trim() : undefined;
-  return {
-    value: written ?? formatNumber(value.nominal, value.unit, { digits: 7 }).replace(/ .*/, ""),
-    tolerance,
-    unit: value.unit,
-    word: words.find((word) => text.includes(word)) ?? "",
-  };
 }
 
 /** A slider goes a fifth to either side, as far as the field may go. */
@@ -156,7 +152,7 @@ function liveField(path: string, demo: DemoBuild): LiveField | undefined {
       return {
         ...about,
         kind: "dimension",
-        ...pieces(dimension, words, spec.unit),
+        ...entryOf(dimension, words, spec.unit),
         units: unitsLike(unitOf(spec.unit)).map(({ symbol }) => liveUnit(symbol)),
         words,
         usual: spec.tolerance,

@@ -10,7 +10,9 @@ export function termAnchor({ term }: Term): string {
 
 const patterns: ReadonlyMap<Term, RegExp> = new Map(
   glossary.map((term) => {
-    const spellings = [term.term, ...term.also].map((one) => one.toLowerCase().replace(/\s+/g, "\\s+"));
+    const spellings = [term.term, ...term.also, ...term.wordings].map((one) =>
+      one.toLowerCase().replace(/\s+/g, "\\s+"),
+    );
     return [term, new RegExp(`(?<![\\w-])(?:${spellings.join("|")})(?:s|es)?(?![\\w-])`)];
   }),
 );

@@ -12,7 +12,7 @@ export interface NamedFact {
 /** What a rule says of one build, as a page shows it: plain data, so that a worker can hand it over. */
 export interface VerdictView {
   readonly verdict: VerdictWord;
-  /** What the word means. */
+  /** What follows the word: what it means. */
   readonly meaning: string;
   readonly comparisons: readonly ComparisonView[];
   readonly remedy: string | undefined;

@@ -1,4 +1,4 @@
-import { readNumber, rewrite, type Scale, writeEntry } from "./entry.ts";
+import { readNumber, rewrite, type Scale, writeEntry } from "./Entry.ts";
 
 type Control = HTMLInputElement | HTMLSelectElement;
 
