@@ -1,5 +1,6 @@
 process.env.ASTRO_TELEMETRY_DISABLED = "1";
 
+import { fileURLToPath } from "node:url";
 import preact from "@astrojs/preact";
 import starlight from "@astrojs/starlight";
 import { defineConfig } from "astro/config";
@@ -13,6 +14,17 @@ export default defineConfig({
   ...(SITE_URL === undefined ? {} : { site: SITE_URL }),
   ...(SITE_BASE === undefined ? {} : { base: SITE_BASE }),
   trailingSlash: "always",
+  vite: {
+    resolve: {
+      // The frame asks for the search's interface on every page; ours waits until somebody opens the search.
+      alias: [
+        {
+          find: /^@pagefind\/default-ui$/,
+          replacement: fileURLToPath(new URL("./src/scripts/PagefindUI.ts", import.meta.url)),
+        },
+      ],
+    },
+  },
   integrations: [
     preact(),
     starlight({

@@ -1,6 +1,9 @@
 import { gzipSync } from "node:zlib";
-import { expect, type Page, test } from "@playwright/test";
+import { type Page, expect as playwright, test } from "@playwright/test";
 import { ruleFiles, systems } from "@trialfit/rules";
+
+/** The evaluator is fetched and judges a swept outline: on a busy machine that takes its time. */
+const expect = playwright.configure({ timeout: 60_000 });
 
 const RULE = "/rules/rod-clears-cylinder-bottom/";
 /** What a page may load as script before somebody touches it [bytes, compressed]. */
@@ -46,19 +49,23 @@ test.describe("what a page loads before it is touched", () => {
 });
 
 test.describe("a rule tried with other numbers", () => {
-  test("verdict, band and limit move with a number, and go back", async ({ page }) => {
+  test("verdict, band and what to do move with a number, and go back", async ({ page }) => {
     await page.goto(RULE);
-    await expect(verdict(page)).toContainText("open");
-    const before = await page.locator("live-rule .band").first().getAttribute("aria-label");
-    const stroke = page.getByLabel("Crankshaft: stroke", { exact: true });
-    await stroke.fill("80");
-    await expect(verdict(page)).toContainText("holds");
-    expect(await page.locator("live-rule .band").first().getAttribute("aria-label")).not.toBe(before);
-    await stroke.fill("100");
     await expect(verdict(page)).toContainText("fails");
+    const band = page.locator("live-rule .band").first();
+    const before = await band.getAttribute("aria-label");
+    await expect(page.locator("live-rule")).toContainText("What to do: The clearance is");
+    await page.getByLabel("Crankshaft: stroke", { exact: true }).fill("80");
+    await expect(verdict(page)).toContainText("holds");
+    expect(await band.getAttribute("aria-label")).not.toBe(before);
+    await expect(page.locator("live-rule")).not.toContainText("What to do: The clearance is");
+    await expect(page.locator('live-rule [data-path="crankshaft.stroke"]')).toHaveAttribute(
+      "data-changed",
+      "",
+    );
     await page.getByRole("button", { name: /Back to the invented build/ }).click();
-    await expect(verdict(page)).toContainText("open");
-    await expect(page.locator("live-rule .band").first()).toHaveAttribute("aria-label", before ?? "");
+    await expect(verdict(page)).toContainText("fails");
+    await expect(band).toHaveAttribute("aria-label", before ?? "");
   });
 
   test("the limit moves with the use", async ({ page }) => {
@@ -76,7 +83,7 @@ test.describe("a rule tried with other numbers", () => {
     await page.getByLabel("Unit of Crankshaft: stroke").selectOption("in");
     const stroke = page.getByLabel("Crankshaft: stroke", { exact: true });
     await expect(stroke).toHaveValue(/^3\.70/);
-    await expect(verdict(page)).toContainText("open");
+    await expect(verdict(page)).toContainText("fails");
     const slider = page.getByLabel("Move Crankshaft: stroke");
     await slider.focus();
     await page.keyboard.press("Home");
@@ -85,11 +92,10 @@ test.describe("a rule tried with other numbers", () => {
   });
 
   test("a tolerance decides whether it is open", async ({ page }) => {
-    await page.goto("/rules/rod-ratio-usual/");
-    const tolerances = page.locator('live-rule input[data-part="tolerance"]');
-    expect(await tolerances.count()).toBeGreaterThan(0);
-    await tolerances.first().fill("40 %");
+    await page.goto(RULE);
+    await page.getByLabel("Tolerance of Connecting rod: outline uncertainty").fill("1.5");
     await expect(verdict(page)).toContainText("open");
+    await expect(page.locator("live-rule")).toContainText("Measure first");
   });
 
   test("what is wrong stands at its field, and the old verdict is not taken for the new one", async ({
@@ -136,7 +142,8 @@ test.describe("a rule tried with other numbers", () => {
     }
     expect(steps).toBeLessThan(60);
     await page.keyboard.press("Enter");
-    await expect(verdict(page)).toContainText("open");
+    await expect(first).toHaveValue(await first.evaluate((one) => (one as HTMLInputElement).defaultValue));
+    await expect(verdict(page)).toContainText("fails");
   });
 });
 
@@ -145,7 +152,7 @@ test.describe("without JavaScript", () => {
   test("the page says what needs it, and shows the verdict computed before", async ({ page }) => {
     await page.goto(RULE);
     await expect(page.locator("live-rule")).toContainText("Changing the numbers needs JavaScript");
-    await expect(verdict(page)).toContainText("open");
+    await expect(verdict(page)).toContainText("fails");
     await expect(inputs(page)).toBeHidden();
   });
 });

@@ -31,7 +31,9 @@ export function verdictView(verdict: ReportVerdict): VerdictView {
   const asked = applies ? "requires" : "when";
   return {
     verdict: verdict.verdict,
-    meaning: verdict.toConfirm ? "cannot be judged until a person has looked" : verdictWords[verdict.verdict],
+    meaning: verdict.toConfirm
+      ? "cannot be judged until a person has looked"
+      : verdictWords[verdict.verdict].replace(`${verdict.verdict} `, ""),
     comparisons: verdict.comparisons.filter((one) => one.in === asked).map(comparisonView),
     remedy: verdict.remedy,
     reasons: verdict.reasons,

@@ -18,7 +18,10 @@ export class FieldControls {
   constructor(box: HTMLElement) {
     this.box = box;
     this.path = box.dataset.path ?? "";
-    this.unit = this.control("unit")?.value ?? "";
+    const unit = this.control("unit");
+    this.unit = unit === null ? "" : startOf(unit);
+    // A unit may have been chosen before this was here to follow.
+    if (unit !== null && unit.value !== this.unit) this.changeUnit();
   }
 
   private control(part: string): Control | null {

@@ -7,6 +7,7 @@ export class LiveRule extends HTMLElement {
     const form = this.querySelector("form");
     if (form === null) return;
     form.hidden = false;
+    this.querySelector("[data-without-script]")?.remove();
     form.addEventListener("submit", (event) => event.preventDefault());
     const touch = () => {
       for (const kind of TOUCHES) form.removeEventListener(kind, touch);

@@ -7,6 +7,7 @@ export class RuleFilter extends HTMLElement {
     const form = this.querySelector("form");
     if (form === null) return;
     form.hidden = false;
+    this.querySelector("[data-without-script]")?.remove();
     const open = () => {
       fillForm(form, new URLSearchParams(location.search));
       this.update(form);

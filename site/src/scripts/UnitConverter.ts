@@ -4,6 +4,7 @@ export class UnitConverter extends HTMLElement {
     const form = this.querySelector("form");
     if (form === null) return;
     form.hidden = false;
+    this.querySelector("[data-without-script]")?.remove();
     form.addEventListener("submit", (event) => event.preventDefault());
     form.addEventListener("input", () => void this.update(form));
   }
