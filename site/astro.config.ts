@@ -1,5 +1,6 @@
 process.env.ASTRO_TELEMETRY_DISABLED = "1";
 
+import { fileURLToPath } from "node:url";
 import preact from "@astrojs/preact";
 import starlight from "@astrojs/starlight";
 import { defineConfig } from "astro/config";
@@ -14,6 +15,17 @@ export default defineConfig({
   ...(SITE_URL === undefined ? {} : { site: SITE_URL }),
   ...(SITE_BASE === undefined ? {} : { base: SITE_BASE }),
   trailingSlash: "always",
+  vite: {
+    resolve: {
+      // The frame asks for the search's interface on every page; ours waits until somebody opens the search.
+      alias: [
+        {
+          find: /^@pagefind\/default-ui$/,
+          replacement: fileURLToPath(new URL("./src/scripts/PagefindUI.ts", import.meta.url)),
+        },
+      ],
+    },
+  },
   integrations: [
     offline(SITE_BASE),
     preact({ include: ["**/site/src/**/*.tsx"] }),
@@ -26,8 +38,6 @@ export default defineConfig({
         "./src/styles/type.css",
         "./src/styles/frame.css",
         "./src/styles/sheet.css",
-        "./src/styles/verdictBadge.css",
-        "./src/styles/bandPicture.css",
         "./src/styles/print.css",
       ],
       components: {

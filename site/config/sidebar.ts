@@ -49,6 +49,13 @@ export const sidebar: Sidebar = [
     ],
   },
   { label: "Quantities", items: [{ label: "All quantities", link: "/quantities/" }, ...bySystem(values)] },
-  { label: "Sources", items: [{ label: "Sources and limits", link: "/sources/" }] },
+  {
+    label: "Look up",
+    items: [
+      { label: "Sources and limits", link: "/sources/" },
+      { label: "Glossary", link: "/glossary/" },
+      { label: "Units", link: "/units/" },
+    ],
+  },
   { label: "API", items: apiReferences.map((reference) => reference.group) },
 ];

@@ -1,4 +1,6 @@
 import type { VerdictWord } from "trialfit";
+import { spaced } from "../data/words.ts";
+import "./VerdictMark.css";
 
 /** A shape beside the word, so that neither colour nor shape is the only sign. */
 const shapes = {
@@ -14,11 +16,11 @@ const shapes = {
 /** The word of a verdict, or that there is none yet, with its shape. */
 export function VerdictMark({ word }: { readonly word: VerdictWord | "pending" }) {
   return (
-    <span class={`verdict-badge ${word}`}>
+    <span class={`badge ${word}`}>
       <svg viewBox="0 0 12 12" width="12" height="12" aria-hidden="true">
         <path d={shapes[word]} fill="none" stroke="currentColor" stroke-width="1.8" stroke-linecap="round" />
       </svg>
-      {word === "pending" ? "being worked out" : word.replaceAll("-", " ")}
+      {word === "pending" ? "being worked out" : spaced(word)}
     </span>
   );
 }

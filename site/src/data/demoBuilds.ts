@@ -1,4 +1,5 @@
 import { type Build, evaluate, Nominals, type Report, readBuildText } from "trialfit";
+import { demoFiles } from "./demoFiles.ts";
 
 /** An invented build, evaluated while the site is built. */
 export interface DemoBuild {
@@ -12,18 +13,11 @@ export interface DemoBuild {
   readonly nominals: Nominals;
 }
 
-const files = import.meta.glob<string>("../../../packages/core/demo/*.yaml", {
-  query: "?raw",
-  import: "default",
-  eager: true,
-});
-
-async function evaluated(path: string, text: string): Promise<DemoBuild> {
-  const file = path.replace(/^.*\//, "");
-  const build = readBuildText(text, file);
+async function evaluated(id: string, text: string): Promise<DemoBuild> {
+  const build = readBuildText(text, `${id}.yaml`);
   const story = build.values.get("story");
   return {
-    id: file.replace(/\.yaml$/, ""),
+    id,
     name: build.name,
     story: story?.kind === "text" ? story.value : "",
     text,
@@ -35,5 +29,5 @@ async function evaluated(path: string, text: string): Promise<DemoBuild> {
 
 /** Every demo build, in the order of their files. */
 export const demoBuilds: readonly DemoBuild[] = await Promise.all(
-  Object.entries(files).map(([path, text]) => evaluated(path, text)),
+  [...demoFiles].map(([id, text]) => evaluated(id, text)),
 );

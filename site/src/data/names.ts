@@ -1,5 +1,7 @@
 import { factType, fieldLabel, fields, parts, quantities } from "trialfit";
 
+export { sentence, spaced } from "./words.ts";
+
 const partsById = new Map(parts.map((part) => [part.spec.id, part.spec]));
 
 /** The trade's name of a part by its id in rules. */
@@ -26,16 +28,7 @@ export function fieldAnchor(path: string): string {
   return path.replace(".", "-");
 }
 
-/** `trial-assembly` as people write it: `trial assembly`. */
-export function spaced(id: string): string {
-  return id.replaceAll("-", " ");
-}
-
 /** The name of a limit, `smallEndPressure`, in words. */
 export function limitWords(name: string): string {
   return name.replace(/^limit\./, "").replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-}
-
-export function sentence(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,5 +1,5 @@
 import type { PositionKind, Provenance, Stage, Tone, VerdictWord } from "trialfit";
-import type { BandGeometry } from "../data/bandGeometry.ts";
+import type { BandPicture } from "../data/bandPicture.ts";
 
 /** What a form says of one dimension beside its size. */
 export interface About {
@@ -44,7 +44,7 @@ export interface LineView {
   readonly label?: string;
   readonly text: string;
   readonly tone: Tone;
-  readonly band?: BandGeometry;
+  readonly band?: BandPicture;
 }
 
 /** One finding, or another item of a report. */

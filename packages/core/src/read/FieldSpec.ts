@@ -114,4 +114,6 @@ export interface PartSpec {
   readonly help: string;
   /** Whether one of these may change places with another: a piston from cylinder 3 to cylinder 5. */
   readonly exchangeable?: boolean;
+  /** False for what nobody sells: a plan, a setting, the conditions of running. Absent: it is bought. */
+  readonly bought?: false;
 }

@@ -1,9 +1,9 @@
 import type { DocumentItem, DocumentLine, ReportDocument } from "trialfit";
-import { bandGeometry } from "../../data/bandGeometry.ts";
+import { bandPicture } from "../../data/bandPicture.ts";
 import type { DocumentView, ItemView, LineView } from "../protocol.ts";
 
 export function viewLine({ label, text, tone = "plain", comparison }: DocumentLine): LineView {
-  const band = comparison === undefined ? undefined : bandGeometry(comparison);
+  const band = comparison === undefined ? undefined : bandPicture(comparison);
   return {
     ...(label === undefined ? {} : { label }),
     text,

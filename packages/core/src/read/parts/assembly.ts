@@ -11,6 +11,7 @@ export const assembly = part(
     id: "assembly",
     label: "Assembly",
     help: "What is read off while the engine is measured and put together.",
+    bought: false,
   },
   {
     partTemperature: temperature(

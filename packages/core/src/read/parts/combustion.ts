@@ -10,6 +10,7 @@ export const combustion = part(
     id: "combustion",
     label: "Combustion",
     help: "When the charge is lit and how long it burns.",
+    bought: false,
   },
   {
     sparkTiming: dimension({

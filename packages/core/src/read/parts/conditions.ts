@@ -9,6 +9,7 @@ export const conditions = part(
     id: "conditions",
     label: "Running conditions",
     help: "Temperatures at which the parts run.",
+    bought: false,
   },
   {
     topRingTemperature: temperatureField({

@@ -3,7 +3,13 @@ import { part } from "../part.ts";
 
 /** What the engine drives. */
 export const driveline = part(
-  { key: "driveline", id: "driveline", label: "Driveline", help: "What stands between engine and road." },
+  {
+    key: "driveline",
+    id: "driveline",
+    label: "Driveline",
+    help: "What stands between engine and road.",
+    bought: false,
+  },
   {
     totalRatio: dimension({
       label: "Total reduction",

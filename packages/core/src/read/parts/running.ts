@@ -15,6 +15,7 @@ export const running = part(
     id: "running",
     label: "Running",
     help: "What is planned for the first hours, and what the log says once the engine has run.",
+    bought: false,
   },
   {
     log: choice({

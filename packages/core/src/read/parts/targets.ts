@@ -5,7 +5,7 @@ import { table } from "../tableField.ts";
 
 /** What the engine is meant to do. */
 export const targets = part(
-  { key: "targets", id: "targets", label: "Targets", help: "What the engine is meant to do." },
+  { key: "targets", id: "targets", label: "Targets", help: "What the engine is meant to do.", bought: false },
   {
     power: dimension(
       {

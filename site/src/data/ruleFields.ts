@@ -1,0 +1,46 @@
+import { type CompiledRule, leavesOf, type Quantity, quantities } from "trialfit";
+
+/** Facts on which a rule's verdict rests; those that only its texts print are left out. */
+export function decidingFacts({ when, requires, limits }: CompiledRule): readonly string[] {
+  const leaves = [when, requires, ...limits.flatMap(({ cases }) => cases.map((one) => one.when))].flatMap(
+    leavesOf,
+  );
+  const names = leaves.flatMap(({ fact, value }) => (value.kind === "fact" ? [fact, value.fact] : [fact]));
+  return [...new Set(names.filter((name) => !name.startsWith("limit.")))];
+}
+
+/** By which ways to a value its fields are gathered: the surest one alone, or every one. */
+export type Ways = "surest" | "every";
+
+function pathsBy(quantity: Quantity, ways: Ways): readonly string[] {
+  const [surest, ...others] = quantity.routes;
+  const own = new Set(surest?.needs);
+  const left = new Set(ways === "every" ? [] : others.flatMap(({ needs }) => needs));
+  return [quantity.inputs, quantity.choices, quantity.tables]
+    .flatMap((group) => Object.entries(group))
+    .filter(([name]) => own.has(name) || !left.has(name))
+    .map(([, path]) => path);
+}
+
+const found: Readonly<Record<Ways, Map<string, ReadonlySet<string>>>> = {
+  surest: new Map(),
+  every: new Map(),
+};
+
+/** Fields of the build file under a fact, each once: itself for a field, what it is computed from for a quantity. */
+export function fieldsUnder(fact: string, ways: Ways): ReadonlySet<string> {
+  const known = found[ways].get(fact);
+  if (known !== undefined) return known;
+  const quantity = quantities.get(fact);
+  const fields: ReadonlySet<string> =
+    quantity === undefined
+      ? new Set([fact.replace(/\.place$/, "")])
+      : new Set(pathsBy(quantity, ways).flatMap((path) => [...fieldsUnder(path, ways)]));
+  found[ways].set(fact, fields);
+  return fields;
+}
+
+/** Fields on which a rule's verdict rests. */
+export function fieldsOfRule(rule: CompiledRule, ways: Ways): ReadonlySet<string> {
+  return new Set(decidingFacts(rule).flatMap((fact) => [...fieldsUnder(fact, ways)]));
+}

@@ -1,0 +1,9 @@
+/** A rule to be judged on a demo build in which some fields say something else. */
+export interface LiveRequest {
+  /** Counts up, so that an answer that has been overtaken is known. */
+  readonly number: number;
+  readonly rule: string;
+  readonly demo: string;
+  /** Path of a field → what the build file says there, or undefined where it is left out. */
+  readonly changes: Readonly<Record<string, string | undefined>>;
+}

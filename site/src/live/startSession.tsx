@@ -1,0 +1,64 @@
+import { render } from "preact";
+import { LiveVerdict } from "../components/LiveVerdict.tsx";
+import { FieldControls } from "./FieldControls.ts";
+import type { LiveAnswer, LiveProblem } from "./LiveAnswer.ts";
+import type { LiveRequest } from "./LiveRequest.ts";
+
+/** A pause in typing after which the build is judged [ms]. */
+const PAUSE = 120;
+
+/** Judges the rule anew whenever a field of the form changes, in a worker, and shows what it says. */
+export function startSession(host: HTMLElement, form: HTMLFormElement): void {
+  const { rule = "", demo = "" } = host.dataset;
+  const output = host.querySelector<HTMLElement>("[data-output]")!;
+  const general = host.querySelector<HTMLElement>("[data-general]")!;
+  const fields = [...form.querySelectorAll<HTMLElement>("[data-path]")].map((box) => new FieldControls(box));
+  const worker = new Worker(new URL("./judgeWorker.ts", import.meta.url), { type: "module" });
+  let number = 0;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+
+  const complain = (problems: readonly LiveProblem[]) => {
+    for (const field of fields) field.report(problems.find(({ path }) => path === field.path)?.text);
+    const others = problems.filter(({ path }) => !fields.some((field) => field.path === path));
+    general.textContent = others.map(({ path, text }) => `${path} ${text}`.trim()).join(" ");
+    general.hidden = others.length === 0;
+    output.toggleAttribute("data-stale", problems.length > 0);
+  };
+  const ask = () => {
+    const changed = fields.filter((field) => field.changed);
+    number += 1;
+    const request: LiveRequest = {
+      number,
+      rule,
+      demo,
+      changes: Object.fromEntries(changed.map((field) => [field.path, field.entry])),
+    };
+    output.setAttribute("aria-busy", "true");
+    worker.postMessage(request);
+  };
+  const askSoon = () => {
+    clearTimeout(timer);
+    timer = setTimeout(ask, PAUSE);
+  };
+  worker.addEventListener("message", ({ data }: MessageEvent<LiveAnswer>) => {
+    if (data.number !== number) return;
+    output.setAttribute("aria-busy", "false");
+    complain("problems" in data ? data.problems : []);
+    if ("view" in data) render(<LiveVerdict view={data.view} />, output);
+  });
+  worker.addEventListener("error", () => {
+    complain([{ path: "", text: "The evaluator stopped: the verdict shown is not that of these numbers." }]);
+    output.toggleAttribute("data-stale", true);
+  });
+  form.addEventListener("input", ({ target }) => {
+    for (const field of fields) field.follow(target);
+    askSoon();
+  });
+  form.addEventListener("reset", () =>
+    setTimeout(() => {
+      for (const field of fields) field.restart();
+      ask();
+    }),
+  );
+  if (fields.some((field) => field.changed)) ask();
+}
