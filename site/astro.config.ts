@@ -4,6 +4,7 @@ import preact from "@astrojs/preact";
 import starlight from "@astrojs/starlight";
 import { defineConfig } from "astro/config";
 import { apiReferences } from "./config/apiReferences.ts";
+import { securityPolicy } from "./config/securityPolicy.ts";
 import { sidebar } from "./config/sidebar.ts";
 
 const { SITE_URL, SITE_BASE } = process.env;
@@ -48,5 +49,6 @@ export default defineConfig({
       plugins: apiReferences.map((reference) => reference.plugin),
       sidebar,
     }),
+    securityPolicy(),
   ],
 });

@@ -1,0 +1,82 @@
+import { type RuleFile, ruleFiles } from "@trialfit/rules";
+import {
+  applySet,
+  checkRule,
+  formatProblem,
+  parseSource,
+  printRule,
+  readBuildText,
+  readSetText,
+  reviewRule,
+} from "trialfit";
+
+type Data = Readonly<Record<string, unknown>>;
+
+const dataOf = (text: string): unknown => parseSource(text, "page").data;
+
+const isData = (value: unknown): value is Data =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+/** What a page shows as changed, put over the whole. */
+export function putOver(whole: unknown, change: unknown): unknown {
+  if (!isData(whole) || !isData(change)) return change;
+  return Object.fromEntries(
+    [...new Set([...Object.keys(whole), ...Object.keys(change)])].map((key) => [
+      key,
+      key in change ? putOver(whole[key], change[key]) : whole[key],
+    ]),
+  );
+}
+
+/** The text of a build file with a shown change put over it. */
+export function changedBuild(build: string, change: string): string {
+  return JSON.stringify(putOver(dataOf(build), dataOf(change)), null, 2);
+}
+
+/** A rule of the catalog that asks a person, to hold a shown piece of such a rule. */
+function askingRule(): RuleFile {
+  const found = ruleFiles.find((rule) => rule.confirm !== undefined);
+  if (found === undefined) throw new Error("no rule of the catalog asks a person");
+  return found;
+}
+
+const errors = (problems: ReturnType<typeof checkRule>) =>
+  problems.filter(({ weight }) => weight === "error").map(formatProblem);
+
+/**
+ * What a block of YAML is — a build, a set, a rule or a piece of one — and what is wrong with it, found by the
+ * readers that users have. A piece is put over something whole and read with it.
+ * @param build the build of the page, over which pieces of builds are put
+ */
+export function readFragment(text: string, name: string, build: string) {
+  const data = dataOf(text);
+  if (!isData(data)) throw new Error(`${name}: no YAML of keys and values`);
+  if ("trialfit" in data) return { kind: "build", problems: problemsOf(() => readBuildText(text, name)) };
+  if ("extends" in data)
+    return { kind: "set", problems: problemsOf(() => applySet([readSetText(text, name)])) };
+  if ("id" in data) {
+    const { problems, score } = reviewRule(text, name);
+    const unnoticed = score === undefined ? 0 : score.made - score.caught;
+    return {
+      kind: "rule",
+      problems: [...errors(problems), ...(unnoticed > 0 ? [`${unnoticed} slips unnoticed`] : [])],
+    };
+  }
+  if ("requires" in data) {
+    const whole = printRule({ ...askingRule(), ...data } as RuleFile);
+    return { kind: "piece of a rule", problems: errors(checkRule(whole, name)) };
+  }
+  return {
+    kind: "piece of a build",
+    problems: problemsOf(() => readBuildText(changedBuild(build, text), name)),
+  };
+}
+
+function problemsOf(read: () => unknown): readonly string[] {
+  try {
+    read();
+    return [];
+  } catch (error) {
+    return [error instanceof Error ? error.message : String(error)];
+  }
+}
