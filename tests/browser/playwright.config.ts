@@ -25,7 +25,12 @@ export default defineConfig({
   use: { baseURL: `http://localhost:${port}`, launchOptions },
   projects: [
     { name: "desktop", use: { viewport: { width: 1280, height: 900 } } },
-    { name: "phone", use: { viewport: { width: 390, height: 844 }, hasTouch: true } },
+    {
+      name: "phone",
+      // What looks at every page, or at paper, looks once.
+      testIgnore: /(everyPage|print|guides)\.pw\.ts$/,
+      use: { viewport: { width: 390, height: 844 }, hasTouch: true },
+    },
   ],
   webServer: {
     command: `npx --no-install astro preview --root site --port ${port}`,
