@@ -11,7 +11,7 @@ const { compareVerdicts } = (await import(script)) as {
 /** The first rule file that a document shows. */
 const shown = (document: string) => {
   const text = readFileSync(new URL(`../../${document}`, import.meta.url), "utf8");
-  return { text, rule: /```yaml\n([\s\S]*?)```/.exec(text)?.[1] ?? "" };
+  return { text, rule: /```yaml[^\n]*\n([\s\S]*?)```/.exec(text)?.[1] ?? "" };
 };
 const { text, rule } = shown("CONTRIBUTING.md");
 const messages = (/```text\n([\s\S]*?)```/.exec(text)?.[1] ?? "").trim().split("\n");

@@ -63,8 +63,9 @@ export function readFragment(text: string, name: string, build: string) {
     };
   }
   if ("requires" in data) {
-    const whole = printRule({ ...askingRule(), ...data } as RuleFile);
-    return { kind: "piece of a rule", problems: errors(checkRule(whole, name)) };
+    const asking = askingRule();
+    const whole = printRule({ ...asking, ...data } as RuleFile);
+    return { kind: "piece of a rule", problems: errors(checkRule(whole, `${asking.id}.yaml`)) };
   }
   return {
     kind: "piece of a build",

@@ -1,3 +1,4 @@
+import { spawnSync } from "node:child_process";
 import { type FencedBlock, fencedBlocks } from "../../site/src/data/fencedBlocks.ts";
 import { excerpt } from "./excerpt.ts";
 import { ranElsewhere } from "./ranElsewhere.ts";
@@ -14,7 +15,9 @@ export interface Tried {
 }
 
 /** Languages that run, and with what. */
-const RUN_WITH: Readonly<Record<string, string>> = { ts: "node", js: "node", python: "python3" };
+const RUN_WITH: Readonly<Record<string, string>> = { ts: "node", python: "python3" };
+/** The tools of the clone need nothing but Node, so a machine without it leaves such a block out and says so. */
+const hasPython = spawnSync("python3", ["--version"]).status === 0;
 const SMALLEST = 'trialfit: "1"\nname: Piece of a page\nblock: { layout: inline, cylinders: "4" }\n';
 
 /** The commands of a block of shell: comments at their end left out, a line that ends in \ carried on. */
@@ -36,7 +39,7 @@ function elsewhere(line: string): string | undefined {
 class Reader {
   readonly #folder = new WorkFolder();
   readonly #builds = new Map<string, string>();
-  #last: Ran | undefined;
+  #last: Ran | "left out" | undefined;
 
   async try(block: FencedBlock): Promise<Tried> {
     const { language, text, options } = block;
@@ -65,6 +68,10 @@ class Reader {
     const name = title ?? `line ${block.line}`;
     const build = this.#builds.get(over ?? "") ?? [...this.#builds.values()].at(-1) ?? SMALLEST;
     const { kind, problems } = readFragment(block.text, name, build);
+    if (block.options.wrong !== undefined) {
+      const none = problems.length === 0 ? ["shown as wrong, and nothing is wrong with it"] : [];
+      return this.#keep(block, { block, how: "refused", problems: none });
+    }
     const text = kind === "piece of a build" ? changedBuild(build, block.text) : block.text;
     if (kind.endsWith("build") && problems.length === 0) this.#builds.set(name, text);
     return this.#keep({ ...block, text }, { block, how: `read as a ${kind}`, problems });
@@ -77,8 +84,7 @@ class Reader {
       const other = elsewhere(command);
       how.push(other ?? "run");
       if (other !== undefined) continue;
-      this.#last = await this.#folder.run(command);
-      const { status, output } = this.#last;
+      const { status, output } = await this.#run(command);
       const allowed = block.options.exit === undefined ? [0, 1] : [Number(block.options.exit)];
       if (!allowed.includes(status ?? -1)) problems.push(`${command}: ended ${status}\n${output}`);
     }
@@ -88,16 +94,26 @@ class Reader {
 
   async #code(block: FencedBlock): Promise<Tried> {
     const { language, options } = block;
+    if (language === "python" && !hasPython) {
+      this.#last = "left out";
+      return { block, how: "left out: this machine has no python3", problems: [] };
+    }
     const name = options.title ?? `block-${block.line}.${language}`;
     this.#folder.write(name, block.text);
-    this.#last = await this.#folder.run(`${RUN_WITH[language]} ${name}`);
-    const { status, output } = this.#last;
+    const { status, output } = await this.#run(`${RUN_WITH[language]} ${name}`);
     const problems = status === 0 ? [] : [`${name}: ended ${status}\n${output}`];
     return { block, how: "run", problems };
   }
 
+  async #run(command: string): Promise<Ran> {
+    const ran = await this.#folder.run(command);
+    this.#last = ran;
+    return ran;
+  }
+
   #output(block: FencedBlock): Tried {
     const how = "compared";
+    if (this.#last === "left out") return { block, how: "left out with its code", problems: [] };
     if (this.#last === undefined) return { block, how, problems: ["an output without a command before it"] };
     try {
       const due = excerpt(this.#last.output, block.options);
@@ -109,13 +125,16 @@ class Reader {
   }
 }
 
-/** Tries every block of a page, in order. */
+/** Tries every block of a page: first its files, since a page may show a command before the file, then the rest in order. */
 export async function runPage(page: string): Promise<readonly Tried[]> {
   const reader = new Reader();
+  const blocks = fencedBlocks(page);
+  const isFile = ({ language }: FencedBlock) => language === "yaml";
   try {
     const tried: Tried[] = [];
-    for (const block of fencedBlocks(page)) tried.push(await reader.try(block));
-    return tried;
+    for (const block of [...blocks.filter(isFile), ...blocks.filter((one) => !isFile(one))])
+      tried.push(await reader.try(block));
+    return tried.sort((a, b) => a.block.from - b.block.from);
   } finally {
     reader.close();
   }

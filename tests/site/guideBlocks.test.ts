@@ -37,6 +37,7 @@ describe("what the tests of pages would notice", () => {
     ["a piece of a build with a slip", `${build}\`\`\`yaml\nblock: { bor: 86 mm }\n\`\`\`\n`, /Did you mean/],
     ["code that fails", "```ts\nthrow new Error('no');\n```\n", /ended 1/],
     ["another output", "```ts\nconsole.log(6 * 7);\n```\n```text\n41\n```\n", /but printed is\n42/],
+    ["a build shown as wrong that is right", build.replace('.yaml"', '.yaml" wrong'), /nothing is wrong/],
     ["an output of nothing", "```text\n41\n```\n", /without a command/],
     ["a language that nothing runs", "```cobol\nSTOP RUN.\n```\n", /nothing tries/],
   ])("%s", async (_, text, problem) => expect((await page(text)).join("\n")).toMatch(problem));
