@@ -2,6 +2,7 @@ import { type RuleFile, ruleFiles } from "@trialfit/rules";
 import {
   applySet,
   checkRule,
+  evaluate,
   formatProblem,
   parseSource,
   printRule,
@@ -48,12 +49,11 @@ const errors = (problems: ReturnType<typeof checkRule>) =>
  * readers that users have. A piece is put over something whole and read with it.
  * @param build the build of the page, over which pieces of builds are put
  */
-export function readFragment(text: string, name: string, build: string) {
+export async function readFragment(text: string, name: string, build: string) {
   const data = dataOf(text);
   if (!isData(data)) throw new Error(`${name}: no YAML of keys and values`);
-  if ("trialfit" in data) return { kind: "build", problems: problemsOf(() => readBuildText(text, name)) };
-  if ("extends" in data)
-    return { kind: "set", problems: problemsOf(() => applySet([readSetText(text, name)])) };
+  if ("trialfit" in data) return { kind: "build", problems: await problemsOf(() => judged(text, name)) };
+  if ("extends" in data) return { kind: "set", problems: await problemsOf(() => departing(text, name)) };
   if ("id" in data) {
     const { problems, score } = reviewRule(text, name);
     const unnoticed = score === undefined ? 0 : score.made - score.caught;
@@ -69,13 +69,25 @@ export function readFragment(text: string, name: string, build: string) {
   }
   return {
     kind: "piece of a build",
-    problems: problemsOf(() => readBuildText(changedBuild(build, text), name)),
+    problems: await problemsOf(() => judged(changedBuild(build, text), name)),
   };
 }
 
-function problemsOf(read: () => unknown): readonly string[] {
+/** @throws Error for a build that cannot be read, or of which nothing can be said. */
+async function judged(text: string, name: string): Promise<void> {
+  const { summary } = await evaluate(readBuildText(text, name), { stage: "choose" });
+  if (summary.holds + summary.fails + summary.open === 0) throw new Error(`${name}: nothing can be judged`);
+}
+
+/** @throws Error for a set that cannot be read, or that departs from nothing. */
+function departing(text: string, name: string): void {
+  if (applySet([readSetText(text, name)]).departures.length === 0)
+    throw new Error(`${name}: changes nothing`);
+}
+
+async function problemsOf(read: () => void | Promise<void>): Promise<readonly string[]> {
   try {
-    read();
+    await read();
     return [];
   } catch (error) {
     return [error instanceof Error ? error.message : String(error)];

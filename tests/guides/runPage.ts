@@ -63,18 +63,18 @@ class Reader {
     return tried;
   }
 
-  #yaml(block: FencedBlock): Tried {
+  async #yaml(block: FencedBlock): Promise<Tried> {
     const { title, over } = block.options;
     const name = title ?? `line ${block.line}`;
     const build = this.#builds.get(over ?? "") ?? [...this.#builds.values()].at(-1) ?? SMALLEST;
-    const { kind, problems } = readFragment(block.text, name, build);
+    const { kind, problems } = await readFragment(block.text, name, build);
     if (block.options.wrong !== undefined) {
       const none = problems.length === 0 ? ["shown as wrong, and nothing is wrong with it"] : [];
       return this.#keep(block, { block, how: "refused", problems: none });
     }
     const text = kind === "piece of a build" ? changedBuild(build, block.text) : block.text;
     if (kind.endsWith("build") && problems.length === 0) this.#builds.set(name, text);
-    return this.#keep({ ...block, text }, { block, how: `read as a ${kind}`, problems });
+    return this.#keep({ ...block, text }, { block, how: `judged as a ${kind}`, problems });
   }
 
   async #shell(block: FencedBlock): Promise<Tried> {

@@ -1,9 +1,11 @@
 import { writeFileSync } from "node:fs";
 import { afterAll, describe, expect, it } from "vitest";
 import { excerpt } from "../guides/excerpt.ts";
+import { inlineCommands, unknownIn } from "../guides/inlineCommands.ts";
 import { pageNames, pagePath, readPage } from "../guides/pages.ts";
 import { ranElsewhere } from "../guides/ranElsewhere.ts";
 import { runPage, withOutputs } from "../guides/runPage.ts";
+import { typeFaults } from "../guides/typeFaults.ts";
 
 /** `TRIALFIT_WRITE_OUTPUTS=1` writes what is printed now into the pages instead of comparing. */
 const writing = process.env.TRIALFIT_WRITE_OUTPUTS === "1";
@@ -25,6 +27,28 @@ describe("every block of code on a page does what the page says", () => {
     console.log(`${total} blocks: ${[...counts].map(([how, count]) => `${how} ${count}`).join(", ")}`);
     expect(total).toBeGreaterThan(0);
   });
+});
+
+it("every command within a sentence exists, with its options", () => {
+  const commands = [...pageNames, "DEVELOPERS.md"].flatMap((name) =>
+    inlineCommands(readPage(name)).map((command) => ({ name, command })),
+  );
+  expect(commands.length).toBeGreaterThan(10);
+  const faults = commands.flatMap(({ name, command }) =>
+    unknownIn(command).map((what) => `${name}: \`${command}\`: there is no ${what}`),
+  );
+  expect(faults).toEqual([]);
+  expect(unknownIn("npx trialfit check build.yaml --drawn 5")).toEqual(["--drawn"]);
+  expect(unknownIn("trialfit chekc build.yaml")).toEqual(["chekc"]);
+  expect(unknownIn("npm run nothing")).toEqual(["nothing"]);
+});
+
+it("every block of TypeScript has the types that it needs", async () => {
+  const { checked, faults } = await typeFaults(pageNames.map((name) => [name, readPage(name)]));
+  expect(faults).toBe("");
+  expect(checked).toBeGreaterThan(5);
+  const slip = '```ts\nimport { evaluate } from "trialfit";\n(await evaluate({})).summry;\n```\n';
+  expect((await typeFaults([["slip.md", slip]])).faults).toMatch(/summry/);
 });
 
 describe("what the tests of pages would notice", () => {
