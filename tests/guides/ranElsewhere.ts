@@ -25,6 +25,11 @@ export const ranElsewhere: readonly RanElsewhere[] = [
     proof: '"npm", ["pack"',
   },
   { what: /^npx trialfit rule new$/, by: "tests/cli/rule.test.ts", proof: '"new"' },
+  {
+    what: /^npx trialfit rule check$/,
+    by: "tests/cli/rule.test.ts",
+    proof: 'runCommand(["rule", "check", rules, "--no-notes"])',
+  },
   // The messages of a broken rule: the test breaks the rule above them.
   { what: /^gasket-thick-enough\.yaml:/, by: "tests/cli/contributing.test.ts", proof: "messages[index]" },
 ];

@@ -12,16 +12,20 @@ const writing = process.env.TRIALFIT_WRITE_OUTPUTS === "1";
 
 describe("every block of code on a page does what the page says", () => {
   const counts = new Map<string, number>();
-  it.concurrent.each(pageNames)("%s", async (name) => {
-    const page = readPage(name);
-    const tried = await runPage(page);
-    if (writing) writeFileSync(pagePath(name), withOutputs(page, tried));
-    const faults = tried.flatMap(({ block, problems, due }) =>
-      writing && due !== undefined ? [] : problems.map((problem) => `${name}:${block.line}: ${problem}`),
-    );
-    expect(faults.join("\n")).toBe("");
-    for (const { how } of tried) counts.set(how, (counts.get(how) ?? 0) + 1);
-  });
+  it.concurrent.each(pageNames)(
+    "%s",
+    async (name) => {
+      const page = readPage(name);
+      const tried = await runPage(page);
+      if (writing) writeFileSync(pagePath(name), withOutputs(page, tried));
+      const faults = tried.flatMap(({ block, problems, due }) =>
+        writing && due !== undefined ? [] : problems.map((problem) => `${name}:${block.line}: ${problem}`),
+      );
+      expect(faults.join("\n")).toBe("");
+      for (const { how } of tried) counts.set(how, (counts.get(how) ?? 0) + 1);
+    },
+    900_000,
+  );
   afterAll(() => {
     const total = [...counts.values()].reduce((sum, count) => sum + count, 0);
     console.log(`${total} blocks: ${[...counts].map(([how, count]) => `${how} ${count}`).join(", ")}`);
