@@ -6,7 +6,8 @@ import { chromiumPath } from "./chromium.ts";
 const executablePath = await chromiumPath();
 process.env.CHROMIUM_PATH = executablePath;
 
-const port = 4329;
+// Another clone on the same machine can ask for another one.
+const port = Number(process.env.TRIALFIT_PORT ?? 4329);
 const launchOptions = { executablePath, args: ["--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage"] };
 
 export default defineConfig({
