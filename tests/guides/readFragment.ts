@@ -4,35 +4,13 @@ import {
   checkRule,
   evaluate,
   formatProblem,
-  parseSource,
   printRule,
   readBuildText,
   readSetText,
   reviewRule,
 } from "trialfit";
-
-type Data = Readonly<Record<string, unknown>>;
-
-const dataOf = (text: string): unknown => parseSource(text, "page").data;
-
-const isData = (value: unknown): value is Data =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
-
-/** What a page shows as changed, put over the whole. */
-export function putOver(whole: unknown, change: unknown): unknown {
-  if (!isData(whole) || !isData(change)) return change;
-  return Object.fromEntries(
-    [...new Set([...Object.keys(whole), ...Object.keys(change)])].map((key) => [
-      key,
-      key in change ? putOver(whole[key], change[key]) : whole[key],
-    ]),
-  );
-}
-
-/** The text of a build file with a shown change put over it. */
-export function changedBuild(build: string, change: string): string {
-  return JSON.stringify(putOver(dataOf(build), dataOf(change)), null, 2);
-}
+import { changedBuild } from "./changedBuild.ts";
+import { dataOf, isData } from "./data.ts";
 
 /** A rule of the catalog that asks a person, to hold a shown piece of such a rule. */
 function askingRule(): RuleFile {

@@ -1,11 +1,13 @@
 import { writeFileSync } from "node:fs";
 import { afterAll, describe, expect, it } from "vitest";
 import { excerpt } from "../guides/excerpt.ts";
-import { inlineCommands, unknownIn } from "../guides/inlineCommands.ts";
+import { inlineCommands } from "../guides/inlineCommands.ts";
 import { pageNames, pagePath, readPage } from "../guides/pages.ts";
 import { ranElsewhere } from "../guides/ranElsewhere.ts";
-import { runPage, withOutputs } from "../guides/runPage.ts";
+import { runPage } from "../guides/runPage.ts";
 import { typeFaults } from "../guides/typeFaults.ts";
+import { unknownIn } from "../guides/unknownIn.ts";
+import { withOutputs } from "../guides/withOutputs.ts";
 
 /** `TRIALFIT_WRITE_OUTPUTS=1` writes what is printed now into the pages instead of comparing. */
 const writing = process.env.TRIALFIT_WRITE_OUTPUTS === "1";
