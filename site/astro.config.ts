@@ -6,6 +6,7 @@ import starlight from "@astrojs/starlight";
 import { defineConfig } from "astro/config";
 import { apiReferences } from "./config/apiReferences.ts";
 import { offline } from "./config/offline.ts";
+import { securityPolicy } from "./config/securityPolicy.ts";
 import { sidebar } from "./config/sidebar.ts";
 
 const { SITE_URL, SITE_BASE } = process.env;
@@ -27,7 +28,6 @@ export default defineConfig({
     },
   },
   integrations: [
-    offline(SITE_BASE),
     preact({ include: ["**/site/src/**/*.tsx"] }),
     starlight({
       title: "trialfit",
@@ -62,5 +62,7 @@ export default defineConfig({
       plugins: apiReferences.map((reference) => reference.plugin),
       sidebar,
     }),
+    securityPolicy(),
+    offline(SITE_BASE),
   ],
 });

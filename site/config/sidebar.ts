@@ -33,8 +33,12 @@ export const sidebar: Sidebar = [
   {
     label: "Guides",
     items: [
-      { label: "A first check", link: "/guides/first-check/" },
+      { label: "First build in ten minutes", link: "/guides/first-check/" },
+      { label: "From an idea to an order list", link: "/guides/order-list/" },
+      { label: "Trial assembly", link: "/guides/trial-assembly/" },
       { label: "Reading a verdict", link: "/guides/verdicts/" },
+      { label: "How sure is it", link: "/guides/how-sure/" },
+      { label: "Use it from code", link: "/guides/from-code/" },
       { label: "Write a rule", link: "/guides/write-a-rule/" },
       { label: "Safety", link: "/guides/safety/" },
       { label: "The build file", link: "/build-file/" },

@@ -6,7 +6,8 @@ import { chromiumPath } from "./chromium.ts";
 const executablePath = await chromiumPath();
 process.env.CHROMIUM_PATH = executablePath;
 
-const port = 4329;
+// Another clone on the same machine can ask for another one.
+const port = Number(process.env.TRIALFIT_PORT ?? 4329);
 const launchOptions = { executablePath, args: ["--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage"] };
 
 export default defineConfig({
@@ -25,7 +26,12 @@ export default defineConfig({
   use: { baseURL: `http://localhost:${port}`, launchOptions },
   projects: [
     { name: "desktop", use: { viewport: { width: 1440, height: 900 } } },
-    { name: "phone", use: { viewport: { width: 390, height: 844 }, hasTouch: true } },
+    {
+      name: "phone",
+      // What looks at every page, or at paper, looks once.
+      testIgnore: /(everyPage|print|guides)\.pw\.ts$/,
+      use: { viewport: { width: 390, height: 844 }, hasTouch: true },
+    },
   ],
   webServer: {
     command: `npx --no-install astro preview --root site --port ${port}`,

@@ -3,6 +3,7 @@ import AxeBuilder from "@axe-core/playwright";
 import { expect, test } from "@playwright/test";
 import { ruleFiles, sources } from "@trialfit/rules";
 import { evaluate, fields, quantities, readBuildText } from "trialfit";
+import { sitePages } from "../site/sitePages.ts";
 
 const demo = (name: string) =>
   readFileSync(new URL(`../../packages/core/demo/${name}.yaml`, import.meta.url), "utf8");
@@ -16,11 +17,8 @@ const pages = [
   "/quantities/rodToCylinderClearance/",
   "/sources/",
   "/build-file/",
-  "/guides/first-check/",
-  "/guides/verdicts/",
-  "/guides/safety/",
-  "/guides/write-a-rule/",
   "/sets/",
+  ...sitePages.filter((path) => path.startsWith("/guides/")),
 ];
 
 for (const path of pages) {

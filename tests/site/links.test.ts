@@ -1,12 +1,5 @@
-import { existsSync, readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
-
-const dist = fileURLToPath(new URL("../../site/dist", import.meta.url));
-const pages = readdirSync(dist, { recursive: true, encoding: "utf8" }).filter((name) =>
-  name.endsWith(".html"),
-);
+import { hasFile, pageText, sitePages } from "./sitePages.ts";
 
 interface Page {
   readonly ids: ReadonlySet<string>;
@@ -21,12 +14,7 @@ function readPage(html: string): Page {
   return { ids, links };
 }
 
-const byPath = new Map(
-  pages.map((name) => [
-    `/${name.replaceAll("\\", "/").replace(/index\.html$/, "")}`,
-    readPage(readFileSync(join(dist, name), "utf8")),
-  ]),
-);
+const byPath = new Map(sitePages.map((path) => [path, readPage(pageText(path))]));
 
 /** What is wrong with a link of a page, or undefined. Addresses outside the site are not fetched. */
 function fault(from: string, link: string): string | undefined {
@@ -34,9 +22,7 @@ function fault(from: string, link: string): string | undefined {
   if (url.host !== "site" || url.protocol !== "http:") return undefined;
   const target = byPath.get(decodeURI(url.pathname));
   if (target === undefined)
-    return existsSync(join(dist, decodeURI(url.pathname)))
-      ? undefined
-      : `${from} → ${link}: no such page or file`;
+    return hasFile(decodeURI(url.pathname)) ? undefined : `${from} → ${link}: no such page or file`;
   const hash = decodeURIComponent(url.hash.slice(1));
   return hash === "" || hash === "_top" || target.ids.has(hash)
     ? undefined
@@ -60,14 +46,13 @@ describe("the built site", () => {
   });
   it("would see one", () => expect(fault("/rules/", "/rules/no-such-rule/")).toMatch(/no such page/));
   it("asks nothing of another host, and runs no inline handler", () => {
-    const outside = [...byPath].flatMap(([from]) => {
-      const html = readFileSync(join(dist, from.endsWith("/") ? `${from}index.html` : from), "utf8");
-      return [
-        ...html.matchAll(
+    const outside = sitePages.flatMap((path) =>
+      [
+        ...pageText(path).matchAll(
           /<(?:script|img|iframe|link rel="stylesheet")[^>]*?(?:src|href)="https?:[^"]*"|\son[a-z]+="/g,
         ),
-      ].map((match) => `${from}: ${match[0].slice(0, 80)}`);
-    });
+      ].map((match) => `${path}: ${match[0].slice(0, 80)}`),
+    );
     expect(outside.slice(0, 10)).toEqual([]);
   });
 });

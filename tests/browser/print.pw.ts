@@ -1,0 +1,98 @@
+import { expect, type Page, test } from "@playwright/test";
+
+/** Paper and its width inside the margins of print.css (16 mm each), in CSS pixels; its size in points. */
+const papers = {
+  A4: { width: Math.floor(((210 - 32) / 25.4) * 96), points: [595, 842] },
+  Letter: { width: Math.floor(((215.9 - 32) / 25.4) * 96), points: [612, 792] },
+} as const;
+const pages = [
+  "/rules/rod-clears-cylinder-bottom/",
+  "/rules/piston-to-bore-suits-alloy/",
+  "/rules/caps-drawn-down-evenly/",
+  "/quantities/compressionRatio/",
+  "/quantities/rodToCylinderClearance/",
+  "/guides/first-check/",
+  "/guides/order-list/",
+  "/guides/trial-assembly/",
+  "/sources/",
+];
+/** Least contrast of a text with white paper, in grey as in colour: WCAG 2.2, 1.4.3. */
+const LEAST_CONTRAST = 4.5;
+
+/** What is wrong with a page as it goes to paper. */
+function faultsOnPaper(page: Page, leastContrast: number): Promise<readonly string[]> {
+  return page.evaluate((least) => {
+    dispatchEvent(new Event("beforeprint"));
+    const shown = [...document.querySelectorAll<HTMLElement>("body *")].filter((one) =>
+      one.checkVisibility(),
+    );
+    const name = (one: Element) => `${one.localName}.${one.getAttribute("class") ?? ""}`;
+    const channel = (value: number) =>
+      value / 255 <= 0.04045 ? value / 255 / 12.92 : ((value / 255 + 0.055) / 1.055) ** 2.4;
+    const contrast = (color: string) => {
+      const [red = 0, green = 0, blue = 0] = (color.match(/[\d.]+/g) ?? []).map(Number);
+      return 1.05 / (0.2126 * channel(red) + 0.7152 * channel(green) + 0.0722 * channel(blue) + 0.05);
+    };
+    const hasText = (one: Element) =>
+      [...one.childNodes].some((node) => node.nodeType === 3 && node.textContent!.trim() !== "");
+    const faults: string[] = [];
+    for (const one of shown) {
+      const { right, left, width } = one.getBoundingClientRect();
+      const style = getComputedStyle(one);
+      const isHidden = style.clipPath !== "none" || style.position === "absolute";
+      if (!isHidden && width > 0 && (right > innerWidth + 1 || left < -1)) faults.push(`${name(one)} is cut`);
+      if (
+        !isHidden &&
+        style.overflowX !== "visible" &&
+        one.scrollWidth > one.clientWidth + 1 &&
+        one.clientWidth > 0
+      )
+        faults.push(`${name(one)} would have to scroll`);
+      if (hasText(one) && contrast(style.color) < least)
+        faults.push(`${name(one)} is too pale: ${style.color}`);
+      if (one.matches("header, nav, form, site-search, starlight-theme-select, button"))
+        faults.push(`${name(one)} is for the screen`);
+    }
+    const printed = [...document.querySelectorAll<HTMLElement>("a[data-printed]")];
+    const list = [...document.querySelectorAll(".printed-links li")].map((item) => item.textContent ?? "");
+    for (const { dataset } of printed)
+      if (list[Number(dataset.printed) - 1] === undefined) faults.push(`no address ${dataset.printed}`);
+    if (printed.length === 0) faults.push("no link with an address");
+    if (new Set(list).size !== list.length || list.some((one) => !one.startsWith("http")))
+      faults.push("the list of addresses repeats itself, or names no address");
+    return faults.slice(0, 10);
+  }, leastContrast);
+}
+
+for (const [format, { width, points }] of Object.entries(papers)) {
+  test.describe(`on ${format}`, () => {
+    for (const path of pages) {
+      test(path, async ({ page }) => {
+        await page.setViewportSize({ width, height: 1000 });
+        // From a dark screen: paper is white all the same.
+        await page.emulateMedia({ media: "print", colorScheme: "dark" });
+        await page.goto(path);
+        expect(await faultsOnPaper(page, LEAST_CONTRAST)).toEqual([]);
+        const pdf = (await page.pdf({ format })).toString("latin1");
+        const boxes = [...pdf.matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)];
+        expect(boxes.length).toBeGreaterThan(0);
+        for (const [, across, down] of boxes) {
+          expect(Math.abs(Number(across) - points[0])).toBeLessThan(2);
+          expect(Math.abs(Number(down) - points[1])).toBeLessThan(2);
+        }
+      });
+    }
+  });
+}
+
+test("a page that does not suit paper is noticed", async ({ page }) => {
+  await page.setViewportSize({ width: papers.A4.width, height: 1000 });
+  await page.emulateMedia({ media: "print" });
+  await page.goto("/quantities/compressionRatio/");
+  await page.addStyleTag({
+    content:
+      "h1 { width: 2000px } h2 { color: #bbb } table { overflow-x: auto; display: block; width: 50px }",
+  });
+  const faults = (await faultsOnPaper(page, LEAST_CONTRAST)).join("\n");
+  for (const what of [/is cut/, /too pale/, /would have to scroll/]) expect(faults).toMatch(what);
+});

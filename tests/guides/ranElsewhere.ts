@@ -1,0 +1,35 @@
+/** A command or a block that another test runs, since it takes minutes, a network, a browser or somebody at the keys. */
+export interface RanElsewhere {
+  /** Matches the command, or the first line of the block. */
+  readonly what: RegExp;
+  /** The file that runs it. */
+  readonly by: string;
+  /** What this file must contain, so that it cannot stop doing so unnoticed. */
+  readonly proof: string;
+}
+
+const script = (name: string, file: string): RanElsewhere => ({
+  what: new RegExp(`^npm (run )?${name}$`),
+  by: "package.json",
+  proof: `"${name}": "node .config/${file}.mjs"`,
+});
+
+export const ranElsewhere: readonly RanElsewhere[] = [
+  script("demo", "demo"),
+  script("test", "test"),
+  script("site", "site"),
+  script("bench", "bench"),
+  {
+    what: /^npm install (@trialfit\/cli|trialfit)$/,
+    by: "tests/packed/packed.test.ts",
+    proof: '"npm", ["pack"',
+  },
+  { what: /^npx trialfit rule new$/, by: "tests/cli/rule.test.ts", proof: '"new"' },
+  {
+    what: /^npx trialfit rule check$/,
+    by: "tests/cli/rule.test.ts",
+    proof: 'runCommand(["rule", "check", rules, "--no-notes"])',
+  },
+  // The messages of a broken rule: the test breaks the rule above them.
+  { what: /^gasket-thick-enough\.yaml:/, by: "tests/cli/contributing.test.ts", proof: "messages[index]" },
+];
