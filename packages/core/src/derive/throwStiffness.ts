@@ -1,4 +1,4 @@
-import { type CrankThrow, throwStiffnessCarter, throwStiffnessKerWilson } from "@trialfit/mechanics";
+import type { CrankThrow } from "@trialfit/mechanics";
 import { STEEL } from "../tables/usualMetals.ts";
 
 /** What the stiffness of a throw is estimated from. */
@@ -41,10 +41,4 @@ export function crankThrow({ L_m, D_m, L_cp, D_p, h_w, w_w, r, E_c }: Numbers): 
     // Ductile iron’s ratio is 0.01 less, which moves the modulus of shear by under 1 %.
     shearModulus: E_c / (2 * (1 + STEEL.poissonRatio)),
   };
-}
-
-/** The mean of two published estimates, which lie about 15 % apart. */
-export function meanThrowStiffness(numbers: Numbers): number {
-  const one = crankThrow(numbers);
-  return (throwStiffnessCarter(one) + throwStiffnessKerWilson(one)) / 2;
 }

@@ -1,8 +1,8 @@
-import { type TorsionalChain, throwInertia, torsionalModes } from "@trialfit/mechanics";
+import { type TorsionalChain, throwInertia, throwStiffness, torsionalModes } from "@trialfit/mechanics";
 import { cellNumber } from "../read/cellNumber.ts";
 import type { TableRow } from "../read/FieldValue.ts";
 import type { Route } from "./Quantity.ts";
-import { meanThrowStiffness, throwExample, throwInputs } from "./throwStiffness.ts";
+import { crankThrow, throwExample, throwInputs } from "./throwStiffness.ts";
 
 /** What the torsional chain is built from when nothing better is known. */
 export const chainInputs = {
@@ -50,7 +50,7 @@ function estimatedChain(n: Readonly<Record<keyof typeof chainInputs, number>>): 
     reciprocatingMass: n.m_rec,
     throwRadius: n.r,
   });
-  const stiffness = meanThrowStiffness(n);
+  const stiffness = throwStiffness(crankThrow(n));
   return {
     inertias: [n.J_h, ...Array.from({ length: throws }, () => inertia), n.J_f],
     stiffnesses: Array.from({ length: throws + 1 }, () => stiffness),

@@ -15,6 +15,12 @@ test("nothing pushes the cap of an in-line engine sideways", () => {
   expect(capSlipRatio({ ...inline, friction: 0.15 })).toBe(Number.POSITIVE_INFINITY);
 });
 
+test("opposed cylinders push a cap along its joint: all of the clamp's friction against all of the load", () => {
+  const flat = { ...inline, firingLineAngle: 90 * deg, friction: 0.15 };
+  nearly(capSlipRatio(flat), (0.15 * 2 * 66) / 34.57);
+  refuses(() => capSlipRatio({ ...flat, firingLineAngle: 91 * deg }), "firingLineAngle");
+});
+
 test("boundary", () => {
   refuses(() => capClampRatio({ ...vee, firingLineAngle: 90 * deg }), "firingLineAngle");
   refuses(() => capSlipRatio({ ...vee, friction: -0.1 }), "friction");

@@ -8,7 +8,10 @@ export interface MainCapLoad {
   readonly preload: number;
   /** this cap's share of the firing load [N], > 0 */
   readonly firingLoad: number;
-  /** from the firing line to the normal of the cap's joint [rad], 0 to a quarter turn; half the bank angle in a V */
+  /**
+   * from the firing line to the normal of the cap's joint [rad], 0 to a quarter turn; half the bank angle in a V, a
+   * quarter turn for opposed cylinders, whose firing lies along the joint
+   */
   readonly firingLineAngle: number;
 }
 
@@ -17,7 +20,7 @@ function components(cap: MainCapLoad): { clamp: number; down: number; sideways: 
   requireCounts({ bolts });
   requireAll(notNegative, { preload });
   requireAll(positive, { firingLoad });
-  requireAll({ atLeast: 0, below: Math.PI / 2 }, { firingLineAngle });
+  requireAll({ atLeast: 0, atMost: Math.PI / 2 }, { firingLineAngle });
   return {
     clamp: bolts * preload,
     down: firingLoad * Math.cos(firingLineAngle),
@@ -27,13 +30,14 @@ function components(cap: MainCapLoad): { clamp: number; down: number; sideways: 
 
 /**
  * Clamp of a main cap over the part of the firing load that pulls it off.
- * @param cap bolts, preload [N], load [N] and its angle [rad]
+ * @param cap bolts, preload [N], load [N] and its angle [rad], below a quarter turn: along the joint nothing pulls
  * @returns ratio [-]
  * @throws RangeError when a value is out of range
  *
  * Source: VDI 2230-1.
  */
 export function capClampRatio(cap: MainCapLoad): number {
+  requireAll({ below: Math.PI / 2 }, { firingLineAngle: cap.firingLineAngle });
   const { clamp, down } = components(cap);
   return clamp / down;
 }

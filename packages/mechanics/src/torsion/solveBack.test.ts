@@ -5,7 +5,13 @@ import { damperTuning } from "./damperTuning.ts";
 import { equivalentShaftLength, steppedShaftStiffness } from "./equivalentShaftLength.ts";
 import { holzerResidual } from "./holzerResidual.ts";
 import { modalInertia } from "./modalInertia.ts";
-import { throwStiffnessCarter, throwStiffnessKerWilson } from "./throwStiffness.ts";
+import { overlapSection, overlapStiffness } from "./overlapStiffness.ts";
+import {
+  throwStiffness,
+  throwStiffnessCarter,
+  throwStiffnessKerWilson,
+  throwStiffnessThroughOverlap,
+} from "./throwStiffness.ts";
 import { torsionalModes } from "./torsionalModes.ts";
 
 solvesBack(
@@ -64,6 +70,23 @@ solvesBack(throwStiffnessCarter, {
   ),
 });
 solvesBack(throwStiffnessKerWilson, oneThrow);
+solvesBack(throwStiffness, {
+  ...oneThrow,
+  webThickness: notSolved(15 * mm, 25 * mm, "as in Carter's formula, of which it is half"),
+});
+const lens = {
+  journalDiameter: rises(55 * mm, 70 * mm),
+  crankpinDiameter: rises(45 * mm, 54 * mm),
+  throwRadius: falls(30 * mm, 45 * mm),
+};
+const core = { ...lens, webThickness: goesAs(-1, 15 * mm, 25 * mm), shearModulus: oneThrow.shearModulus };
+solvesBack(overlapSection, lens, (v) => overlapSection(v).torsionConstant);
+solvesBack(overlapSection, lens, (v) => overlapSection(v).area);
+solvesBack(overlapStiffness, core);
+const { webWidth: _, ...throughOverlap } = { ...oneThrow, ...lens, webThickness: falls(15 * mm, 25 * mm) };
+solvesBack(throwStiffnessThroughOverlap, throughOverlap, (v) =>
+  throwStiffnessThroughOverlap({ ...v, webWidth: 90 * mm }),
+);
 const discs = { first: falls(0.01, 0.2), second: falls(0.05, 0.4), stiffness: goesAs(0.5, 1e5, 2e6) };
 solvesBack(
   torsionalModes,

@@ -1,7 +1,13 @@
 import { test as property } from "@fast-check/vitest";
 import { expect, test } from "vitest";
 import { between, GPa, mm, near, nearly, refuses, refusesNonFinite } from "../check/support.test-support.ts";
-import { throwStiffnessCarter, throwStiffnessKerWilson } from "./throwStiffness.ts";
+import { steppedShaftStiffness } from "./equivalentShaftLength.ts";
+import {
+  throwStiffness,
+  throwStiffnessCarter,
+  throwStiffnessKerWilson,
+  throwStiffnessThroughOverlap,
+} from "./throwStiffness.ts";
 
 const base = {
   journalLength: 24 * mm,
@@ -76,4 +82,51 @@ property.prop([between(1.001, 1.5)])("more throw or more bore is softer, more we
     expect(stiffness({ ...base, webWidth: base.webWidth * factor })).toBeGreaterThan(stiffness(base));
     expect(stiffness({ ...base, crankpinBore: 20 * mm * factor })).toBeLessThan(stiffness(base));
   }
+});
+
+property.prop([between(40 * mm, 70 * mm), between(0, 0.6)])(
+  "a crankpin of the journal's size and no throw: the plain shaft",
+  (diameter, share) => {
+    const shaft = {
+      ...base,
+      journalDiameter: diameter,
+      crankpinDiameter: diameter,
+      journalBore: share * diameter,
+      throwRadius: 1e-6 * mm,
+    };
+    const segments = [
+      { length: base.journalLength, diameter, boreDiameter: share * diameter },
+      { length: base.crankpinLength + 2 * base.webThickness, diameter, boreDiameter: 0 },
+    ];
+    nearly(
+      throwStiffnessThroughOverlap(shaft),
+      steppedShaftStiffness({ segments, shearModulus: base.shearModulus }),
+      1e-6,
+    );
+  },
+);
+
+property.prop([between(5 * mm, 60 * mm), between(0, 2 * mm)])(
+  "a smaller throw is stiffer through the overlap, and no throw is taken as softer than its overlap",
+  (throwRadius, more) => {
+    const [near, far] = [throwRadius, throwRadius + more].map((radius) => ({ ...base, throwRadius: radius }));
+    expect(throwStiffnessThroughOverlap(far!)).toBeLessThanOrEqual(throwStiffnessThroughOverlap(near!));
+    expect(throwStiffness(far!)).toBeLessThanOrEqual(throwStiffness(near!));
+    expect(throwStiffness(near!)).toBeGreaterThanOrEqual(throwStiffnessThroughOverlap(near!));
+    const apart = throwRadius >= (base.journalDiameter + base.crankpinDiameter) / 2;
+    expect(throwStiffnessThroughOverlap(near!) === 0).toBe(apart);
+  },
+);
+
+test("an overlap that leaves Ker Wilson no web is estimated all the same, without a jump", () => {
+  const at = (throwRadius: number) => throwStiffness({ ...base, throwRadius });
+  const edge = 0.2 * (base.journalDiameter + base.crankpinDiameter);
+  nearly(at(edge - 1e-9), at(edge + 1e-9), 1e-6);
+  // Little overlap: the mean of the two published formulas, by hand.
+  near(throwStiffness(base), (635128 + 549147) / 2, 0.5);
+  // Thin narrow webs that are nearly all overlap: the core outdoes both.
+  const slight = { ...base, throwRadius: 15 * mm, webWidth: 60 * mm, webThickness: 8 * mm };
+  expect(throwStiffness(slight)).toBe(throwStiffnessThroughOverlap(slight));
+  refuses(() => throwStiffnessThroughOverlap({ ...base, webThickness: 0 }), "webThickness");
+  refusesNonFinite(throwStiffness, base);
 });

@@ -148,14 +148,15 @@ solvesBack(
   { across: rises(20 * mm, 24 * mm), radius: falls(15 * mm, 18 * mm) },
   (v) =>
     valveToValve({
-      inlet: { ...v, height: 0, tilt: 5 * deg, curve: inletCurve },
-      exhaust: { across: -20 * mm, height: 0, tilt: 5 * deg, radius: 15 * mm, curve: exhaustCurve },
+      inlet: { ...v, along: 0, height: 0, tilt: 5 * deg, curve: inletCurve },
+      exhaust: { across: -20 * mm, along: 0, height: 0, tilt: 5 * deg, radius: 15 * mm, curve: exhaustCurve },
     }).clearance,
   1,
 );
 solvesBack(valveToBore, {
   bore: rises(84 * mm, 100 * mm),
   centreDistance: falls(15 * mm, 22 * mm),
+  centreAlong: falls(1 * mm, 18 * mm),
   valveRadius: falls(15 * mm, 20 * mm),
   valveTilt: notSolved(5 * deg, 25 * deg, "it carries the head inwards and shortens it across at once"),
   lift: rises(0, 10 * mm),

@@ -5,8 +5,22 @@ import { shiftLiftCurve } from "./shiftLiftCurve.ts";
 import { constantCurve, exhaustCurve, inletCurve } from "./valves.test-support.ts";
 import { valveToValve } from "./valveToValve.ts";
 
-const inlet = { across: 19 * mm, height: 8 * mm, tilt: 12 * deg, radius: 17.5 * mm, curve: inletCurve };
-const exhaust = { across: -17 * mm, height: 8 * mm, tilt: 13 * deg, radius: 15 * mm, curve: exhaustCurve };
+const inlet = {
+  across: 19 * mm,
+  along: 0,
+  height: 8 * mm,
+  tilt: 12 * deg,
+  radius: 17.5 * mm,
+  curve: inletCurve,
+};
+const exhaust = {
+  across: -17 * mm,
+  along: 0,
+  height: 8 * mm,
+  tilt: 13 * deg,
+  radius: 15 * mm,
+  curve: exhaustCurve,
+};
 const shut = constantCurve(0);
 
 test("upright valves keep the distance of their edges", () => {
@@ -29,7 +43,7 @@ test("leaning valves come together as they open, nearest in the overlap", () => 
 
 test("held open by hand at one angle, against a hand construction", () => {
   // Both at 45 degrees, edges 10 mm from the centres: inlet's inner edge at its centre + 10 (-cos, sin).
-  const steep = { tilt: 45 * deg, radius: 10 * mm, height: 0 };
+  const steep = { along: 0, tilt: 45 * deg, radius: 10 * mm, height: 0 };
   const found = valveToValve({
     inlet: { ...steep, across: 20 * mm, curve: constantCurve(2 * Math.SQRT2 * mm) },
     exhaust: { ...steep, across: -20 * mm, curve: constantCurve(4 * Math.SQRT2 * mm) },
@@ -61,6 +75,29 @@ property.prop([between(0.001, 0.01), between(-0.5, 0.5)], { numRuns: 30 })(
       exhaust: { ...a, across: -a.across },
     });
     near(mirrored.clearance, valveToValve({ inlet: a, exhaust: b }).clearance, 1e-12);
+  },
+);
+
+test("upright valves set apart along the crankshaft, by hand", () => {
+  const upright = (head: typeof inlet, along: number) => ({ ...head, along, tilt: 0, curve: shut });
+  const found = valveToValve({ inlet: upright(inlet, 18 * mm), exhaust: upright(exhaust, -9 * mm) });
+  near(found.clearance / mm, Math.hypot(36, 27) - 32.5, 1e-6);
+});
+
+property.prop([between(0.01, 20)], { numRuns: 6 })(
+  "the least over the cycle of valves set apart, against every half degree; farther apart is never nearer",
+  (along) => {
+    const heads = { inlet: { ...inlet, along: along * mm }, exhaust };
+    const found = valveToValve(heads);
+    const at = (angle: number) =>
+      valveToValve({
+        inlet: { ...heads.inlet, curve: constantCurve(inletCurve.at(angle).lift) },
+        exhaust: { ...exhaust, curve: constantCurve(exhaustCurve.at(angle).lift) },
+      }).clearance;
+    for (let step = -36; step <= 36; step++)
+      expect(at(step * 10 * deg)).toBeGreaterThanOrEqual(found.clearance - 1e-9);
+    near(at(found.angle), found.clearance, 1e-9);
+    expect(found.clearance).toBeGreaterThanOrEqual(valveToValve({ inlet, exhaust }).clearance - 1e-9);
   },
 );
 

@@ -13,6 +13,32 @@ export const mainCap = part(
         upgraded: "machined steel or stronger replacement caps",
       },
     }),
+    split: choice({
+      label: "What holds the main bearings",
+      help: "Where the main bearings part, and so which loads pull at their fasteners.",
+      options: {
+        caps: "caps, drawn off away from the cylinders",
+        case: "two halves of the crankcase that meet between opposed cylinders",
+      },
+      assumed: {
+        byChoice: "block.layout",
+        values: {
+          single: {
+            value: "caps",
+            because: "cylinders in a row stand on a block with caps (common practice)",
+          },
+          inline: {
+            value: "caps",
+            because: "cylinders in a row stand on a block with caps (common practice)",
+          },
+          vee: { value: "caps", because: "the block of a V has caps below (common practice)" },
+          flat: {
+            value: "case",
+            because: "opposed cylinders mostly stand on two halves of a crankcase (common practice)",
+          },
+        },
+      },
+    }),
     boltsPerCap: count({ label: "Fasteners per cap", symbol: "n_c", help: "Counted.", least: 2, most: 6 }),
     registerInterference: dimension({
       label: "Register interference",

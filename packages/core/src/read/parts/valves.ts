@@ -43,7 +43,14 @@ function valveFields(side: "i" | "e") {
       "x_",
       ["0 mm", "120 mm"],
       "0.2",
-      "From the cylinder axis to the middle of the valve’s face, shut.",
+      "From the cylinder axis to the middle of the valve’s face, shut, square to the crankshaft.",
+    ),
+    offsetAlong: length(
+      "Offset along the crankshaft",
+      "y_",
+      ["-60 mm", "60 mm"],
+      "0.2",
+      "From the cylinder axis to the middle of the valve’s face, along the crankshaft. Of a pair, half the distance between their middles; one valve alone counts either way, inlet and exhaust alike.",
     ),
     lash: length(
       "Valve lash",

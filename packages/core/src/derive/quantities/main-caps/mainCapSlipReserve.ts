@@ -9,7 +9,7 @@ export const mainCapSlipReserve = quantity({
   decimals: 2,
   system: "main-caps",
   meaning:
-    "Friction that holds a main cap sideways over the sideways part of the firing load, in a V. Below 1 only register, dowels and cross bolts keep the cap from walking.",
+    "Friction that holds a main cap sideways over the sideways part of the firing load, in a V; for opposed cylinders all of it pushes sideways. Below 1 only register, dowels and cross bolts keep the cap from walking.",
   inputs: {
     n_c: "mainCap.boltsPerCap",
     F_vm: "mainPreload",
@@ -29,12 +29,16 @@ export const mainCapSlipReserve = quantity({
     });
   },
   shape: "guarded",
-  valid: "V engines; caps split square to the middle between the banks",
+  valid: "V engines and opposed cylinders on caps; caps split square to the middle between the banks",
   sources: [{ id: "vdi-2230" }],
   examples: [
     {
       given: { n_c: "4", F_vm: "62 kN", F_g: "45.65 kN", gamma: "90 deg", mu_c: "0.15" },
       expect: "2.15",
+    },
+    {
+      given: { n_c: "4", F_vm: "62 kN", F_g: "45.65 kN", gamma: "180 deg", mu_c: "0.15" },
+      expect: "1.63",
     },
   ],
   display: true,
