@@ -21,6 +21,25 @@ const constants: ReadonlyMap<number, Dimensions> = new Map([
   [13_700, [-1, 1, -2, 0]], // friction of an engine at rest, Pa
   [16_200, [-2, 1, -1, 0]], // friction for each metre a second of piston speed, Pa s/m
   [STEEL.elasticModulus, [-1, 1, -2, 0]], // modulus of steel, Pa
+  [110e9, [-1, 1, -2, 0]], // modulus of bronze, Pa
+  [0.004, [0, 1, 0, 0]], // oil about a crankpin, kg
+  [7800, [-3, 1, 0, 0]], // density of a ring, kg/m3
+  [7840, [-3, 1, 0, 0]], // density of a steel pin, kg/m3
+  [2e-5, [-1, 1, -1, 0]], // viscosity of oil mist, Pa s
+  [60, [0, 0, 1, 0]], // seconds in a minute
+  [97_000, [-1, 1, -2, 0]], // friction of an engine by its speed alone, Pa
+  [15_000, [-1, 1, -2, 0]], // the same for each thousand revolutions a minute, Pa
+  [5000, [-1, 1, -2, 0]], // the same for their square, Pa
+  [178.15, [0, 0, 0, 1]], // -95 °C, K
+  [373.15, [0, 0, 0, 1]], // 100 °C, K
+  [423.15, [0, 0, 0, 1]], // 150 °C, K
+  [273.15, [0, 0, 0, 1]], // 0 °C, K
+  [243.04, [0, 0, 0, 1]], // second constant of the Magnus form, K
+  [610.94, [-1, 1, -2, 0]], // vapour pressure at 0 °C by the Magnus form, Pa
+  [461.5, [2, 0, -2, -1]], // gas constant of water vapour, J/(kg K)
+  [1.225, [-3, 1, 0, 0]], // density of the standard atmosphere at the sea, kg/m3
+  [288.15, [0, 0, 0, 1]], // its temperature, K
+  [0.0065, [-1, 0, 0, 1]], // its lapse with height, K/m
 ]);
 
 export const withoutAngle = (dimensions: UnitDimensions): Dimensions => dimensions.slice(0, 4);
@@ -38,10 +57,13 @@ function allAlike(nodes: readonly MathNode[], inputs: ReadonlyMap<string, Dimens
   return first;
 }
 
-function power(base: Dimensions, exponent: MathNode): Dimensions {
+function power(base: Dimensions, exponent: MathNode, inputs: ReadonlyMap<string, Dimensions>): Dimensions {
+  if (sameAs(base, NONE)) {
+    // A plain number has any plain power.
+    if (!sameAs(dimensionsOf(exponent, inputs), NONE)) throw new Error(`power ${exponent.toString()}`);
+    return NONE;
+  }
   const value: unknown = exponent.evaluate();
-  // A plain number has any power.
-  if (typeof value === "number" && sameAs(base, NONE)) return NONE;
   if (typeof value !== "number" || !Number.isInteger(2 * value))
     throw new Error(`power ${exponent.toString()}`);
   return base.map((one) => one * value);
@@ -52,7 +74,7 @@ function ofOperator(node: OperatorNode, inputs: ReadonlyMap<string, Dimensions>)
   if (right === undefined) return dimensionsOf(left!, inputs);
   if (node.op === "+" || node.op === "-") return allAlike([left!, right], inputs);
   const a = dimensionsOf(left!, inputs);
-  if (node.op === "^") return power(a, right);
+  if (node.op === "^") return power(a, right, inputs);
   const b = dimensionsOf(right, inputs);
   if (node.op === "*") return a.map((one, index) => one + b[index]!);
   if (node.op === "/") return a.map((one, index) => one - b[index]!);
@@ -64,7 +86,7 @@ function ofFunction(node: FunctionNode, inputs: ReadonlyMap<string, Dimensions>)
   if (["min", "max", "abs"].includes(name)) return allAlike(node.args, inputs);
   const [argument] = node.args.map((one) => dimensionsOf(one, inputs));
   if (name === "sqrt") return argument!.map((one) => one / 2);
-  if (!["sin", "cos", "asin"].includes(name)) throw new Error(`function ${name}`);
+  if (!["sin", "cos", "asin", "exp"].includes(name)) throw new Error(`function ${name}`);
   if (!sameAs(argument!, NONE)) throw new Error(`${name} of something with a unit`);
   return NONE;
 }

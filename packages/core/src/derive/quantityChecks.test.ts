@@ -9,6 +9,7 @@ import {
   checkSymbols,
   type Findings,
 } from "./quantityCatalog.test-support.ts";
+import { checkScaling } from "./scalingChecks.test-support.ts";
 
 const DRAWS = 50;
 
@@ -131,4 +132,44 @@ describe("the checks themselves", () => {
       /other: rests on halfBore/,
     ],
   ])("finds %s", (_, name, catalog, text) => expect(all[name]!(catalog).faults.join("\n")).toMatch(text));
+});
+
+describe("the check of units where there is no formula", () => {
+  const inWords = (change: Partial<Quantity>) =>
+    catalogOf({ ...sound, formula: undefined, method: "Half of it.", ...change });
+  /** Half the bore and a length of its own, such as a gap that everyone leaves. */
+  const withLength = inWords({
+    compute: ({ B }) => B! / 2 + 0.001,
+    examples: [{ given: { B: "86 mm" }, expect: "44.00 mm" }],
+  });
+  const asFactor = inWords({ compute: ({ B }) => (B! * B!) / 2 });
+  const because = "a length of its own";
+
+  it("passes one that balances, and one that says what it keeps", () => {
+    expect(checkScaling(inWords({}), {})).toEqual({ checked: 1, faults: [] });
+    expect(checkScaling(asFactor, { halfBore: { because, constant: [-1, 0, 0, 0] } }).faults).toEqual([]);
+    expect(checkScaling(withLength, { halfBore: { because, within: 0.05 } }).faults).toEqual([]);
+    expect(
+      checkScaling(withLength, { halfBore: { because, constant: [1, 0, 0, 0], partly: true } }).faults,
+    ).toEqual([]);
+    expect(checkScaling(asFactor, { halfBore: { because, except: ["length"] } }).faults).toEqual([]);
+  });
+  it.each<[string, ReadonlyMap<string, Quantity>, Parameters<typeof checkScaling>[1], RegExp]>([
+    ["a wrong unit", inWords({ unit: "cm2" }), {}, /-1\.0000 powers of length/],
+    ["a wrong power", asFactor, {}, /1\.0000 powers of length/],
+    [
+      "a wrong power beside what is said",
+      asFactor,
+      { halfBore: { because, within: 0.05 } },
+      /powers of length/,
+    ],
+    ["a constant that is not said", withLength, {}, /powers of length/],
+    ["the wrong constant", asFactor, { halfBore: { because, constant: [1, 0, 0, 0] } }, /powers of length/],
+    ["a stale word", inWords({}), { halfBore: { because, within: 0.05 } }, /stale/],
+    ["a word for one with a formula", catalogOf(sound), { halfBore: { because } }, /without a formula/],
+    ["a word for none", inWords({}), { other: { because } }, /other: no quantity/],
+    ["nothing to scale", inWords({ compute: () => 0 }), {}, /nothing|anything to scale/],
+  ])("finds %s", (_, catalog, said, text) =>
+    expect(checkScaling(catalog, said).faults.join("\n")).toMatch(text),
+  );
 });

@@ -37,6 +37,8 @@ interface Shaking {
   readonly four: string;
   /** Value for a V of eight at 90° with a cross-plane crankshaft. */
   readonly eight: string;
+  /** Value for a row of two on crankpins at right angles, by hand: two equal forces a quarter turn apart. */
+  readonly two: string;
 }
 
 const row = (rows: readonly (readonly number[])[]) =>
@@ -62,8 +64,13 @@ const crossPlaneEight = row([
   [180, 45, 336, 585],
 ]);
 
+const quarterTwo = row([
+  [0, 0, 0, 0],
+  [90, 0, 100, 450],
+]);
+
 /** Declares a harmonic of the shaking force or couple of the whole engine. */
-export function shaking({ of, order, part, four, eight, ...own }: Shaking) {
+export function shaking({ of, order, part, four, eight, two, ...own }: Shaking) {
   const sizes = { r: "47 mm", l: "144.5 mm", e: "0 mm", m_rec: "634 g", n: "7800 rpm" };
   return quantity({
     ...own,
@@ -87,6 +94,7 @@ export function shaking({ of, order, part, four, eight, ...own }: Shaking) {
     examples: [
       { given: { ...sizes, throws: inlineFour }, expect: four },
       { given: { ...sizes, throws: crossPlaneEight }, expect: eight },
+      { given: { ...sizes, throws: quarterTwo }, expect: two },
     ],
     display: true,
   });

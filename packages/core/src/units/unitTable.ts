@@ -186,6 +186,9 @@ export const unitTable: readonly Unit[] = [
     ["GPa", "", "1000000000", "gigapascal"],
     ["bar", "", "100000", "bar"],
     ["mbar", "hPa", "100", "millibar"],
+    ["atm", "", "101325", "standard atmosphere"],
+    // Conventional mercury, 13 595.1 kg/m3, under standard gravity (NIST SP 811: 3.386 389 E+03 Pa).
+    ["inHg", "", "3386.388640341", "inch of mercury"],
     ["psi", "lbf/in2", "4.4482216152605/0.00064516", "pound-force per square inch"],
     ["ksi", "kpsi", "4448.2216152605/0.00064516", "thousand pound-force per square inch"],
     // Vickers hardness is force over area in kgf/mm2 by its definition (ISO 6507-1).

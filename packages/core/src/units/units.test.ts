@@ -33,11 +33,13 @@ describe("reference: NIST SP 811 (2008), appendix B.8, and exact definitions", (
     ["280 HV", "MPa", 280 * 9.80665e6],
     ["1300 ppm", "1", 0.0013],
     ["1.2 mm2/kW", "m2/W", 1.2e-9],
+    ["1 atm", "Pa", 101325],
+    ["29.92 inHg", "Pa", 29.92 * 13_595.1 * 9.80665 * 0.0254],
   ];
   it.each(table)("%s", (text, kind, expected) => {
     expect(Math.abs(si(text, kind) / expected - 1)).toBeLessThan(2.3e-16);
   });
-  it("covers the printed table", () => expect(table.length).toBe(22));
+  it("covers the printed table", () => expect(table.length).toBe(24));
 });
 
 describe("tolerances", () => {

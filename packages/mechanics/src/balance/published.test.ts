@@ -1,3 +1,4 @@
+import { expect } from "vitest";
 import { compareAtLeast, printedRow } from "../check/published.test-support.ts";
 import { deg, rpm } from "../check/support.test-support.ts";
 import { bobweight } from "../crankshaft/bobweight.ts";
@@ -7,7 +8,7 @@ import { staticUnbalance } from "./revolvingBalance.ts";
 import { shakingHarmonic } from "./shakingHarmonic.ts";
 import { singleCylinderResidualAt } from "./singleCylinderResidual.ts";
 
-compareAtLeast(18);
+compareAtLeast(21);
 
 const inch = 0.0254;
 const pound = 0.45359237;
@@ -104,4 +105,38 @@ printedRow("BA-08", 2, (r) => {
   const { unbalance, angle } = staticUnbalance(masses);
   r.agrees("balance_weight", unbalance / (r.input("balance_radius") * inch) / pound);
   r.agrees("resultant_angle", angle / deg);
+});
+
+printedRow("BA-03", 2, (r) => {
+  const [throwRadius, rodLength] = [r.input("stroke") / 2, r.input("rod_length")];
+  const crank = { throwRadius, rodLength, pinLineOffset: 0 };
+  const angularSpeed = r.input("speed") * rpm;
+  // Three cylinders round one crankpin, in the row's pounds and inches.
+  const reciprocating = [0, 120, 240].map((bank) => ({
+    crank,
+    mass: r.input("reciprocating_weight_each"),
+    pinAngle: 0,
+    bankAngle: bank * deg,
+    axialPosition: 0,
+  }));
+  const order = (number: number) =>
+    shakingHarmonic({ reciprocating, revolving: [], order: number, angularSpeed }).force;
+  expect(order(1).backward / order(1).forward).toBeLessThan(1e-12);
+  r.agrees("balance_weight", order(1).forward / angularSpeed ** 2 / r.input("balance_radius"));
+  // The book's second order is r/l alone.
+  const second = accelerationHarmonics({ crank, greatestOrder: 2 })[1]!.cosine;
+  const weight = (order(2).greatest / second) * (throwRadius / rodLength);
+  r.agrees("secondary_force", weight / 12 / r.input("g"));
+});
+
+printedRow("BA-07", 1, (r) => {
+  // Two cylinders at right angles on one pin: the first order keeps one size all round.
+  const force = shakingHarmonic({
+    reciprocating: engine([0], [-45, 45]),
+    revolving: [],
+    order: 1,
+    angularSpeed: speed,
+  }).force;
+  expect(force.forward / unit).toBeCloseTo(1, 9);
+  r.agrees("primary_residual_over_F1", (force.greatest - force.least) / unit);
 });

@@ -29,6 +29,9 @@ const units: Readonly<Record<string, number>> = {
   in3: inch ** 3,
   cm3: 1e-6,
   m3: 1,
+  "in3/s": inch ** 3,
+  "mm3/s": 1e-9,
+  "l/min": 1e-3 / 60,
   mm2: 1e-6,
   kg: 1,
   deg: Math.PI / 180,
@@ -67,6 +70,7 @@ const units: Readonly<Record<string, number>> = {
   K: 1,
   "kg/s": 1,
   "1/C": 1,
+  "1e-6/C": 1e-6,
   C: 1,
   F: 1,
   psia: pound / inch ** 2,
@@ -77,11 +81,15 @@ const units: Readonly<Record<string, number>> = {
   "J/kg K": 1,
   "kJ/kg K": 1e3,
   "kg/m3": 1,
+  "g/cm3": 1e3,
   "kg/h": 1 / 3600,
   "kg/kWh": 1 / 3.6e6,
   "l/h": 1e-3 / 3600,
   "1/min": 1 / 60,
   s: 1,
+  // A head in metres of its liquid.
+  "m Hg": 1,
+  "cm water": 1e-2,
   ft: 12 * inch,
   microreyn: (1e-6 * pound) / inch ** 2,
 };
@@ -92,8 +100,10 @@ function inSi(where: string, value: number, unit: string): number {
   return value * factor;
 }
 
-/** How many published numbers this test file has compared. */
+/** How many comparisons with published numbers this test file has made. */
 let compared = 0;
+/** The published numbers that were compared so far, by their row. */
+export const comparedNumbers = new Map<string, Set<string>>();
 
 /** One row of the published values: its inputs in SI, and a comparison against what it expects. */
 export class PublishedRow {
@@ -110,6 +120,11 @@ export class PublishedRow {
     this.id = id;
     this.source = row.source;
     this.#row = row;
+  }
+
+  /** The names of the numbers that the row prints. */
+  get names(): readonly string[] {
+    return Object.keys(this.#row.expected);
   }
 
   /** An input in SI. */
@@ -135,18 +150,36 @@ export class PublishedRow {
 
   /** Compares an SI value with the published one, within the published tolerance. */
   agrees(name: string, actual: number): void {
-    const measure = this.#row.expected[name];
     const tolerance = this.#row.tolerance[name];
-    if (measure === undefined || typeof tolerance !== "object")
-      throw new Error(`${this.id}: no number ${name}`);
-    const where = `${this.id} ${name} (${this.source})`;
-    const expected = Number(measure.value);
-    const found = actual / this.#inSi(name, 1, measure.unit);
-    const allowed = tolerance.abs ?? (tolerance.rel ?? Number.NaN) * Math.abs(expected);
-    expect(Math.abs(found - expected), `${where}: ${found} against ${expected}`).toBeLessThanOrEqual(
-      allowed * (1 + 1e-9),
-    );
+    if (typeof tolerance !== "object") throw new Error(`${this.id}: no number ${name}`);
+    const { expected } = this.#printedNumber(name);
+    this.#compare(name, actual, tolerance.abs ?? (tolerance.rel ?? Number.NaN) * Math.abs(expected));
+  }
+
+  /** The same, within a share of it: for what a book read from a chart, or put straight between tabulated points. */
+  agreesAsRead(name: string, actual: number, share: number): void {
+    this.#compare(name, actual, share * Math.abs(this.#printedNumber(name).expected));
+  }
+
+  /** Holds a published number to an interval in SI: of a table that says how far the usual value may be off. */
+  lies(name: string, low: number, high: number): void {
+    this.#compare(name, (low + high) / 2, (high - low) / 2 / this.#printedNumber(name).factor);
+  }
+
+  #printedNumber(name: string): { readonly expected: number; readonly factor: number } {
+    const measure = this.#row.expected[name];
+    if (measure === undefined) throw new Error(`${this.id}: no number ${name}`);
+    return { expected: Number(measure.value), factor: this.#inSi(name, 1, measure.unit) };
+  }
+
+  #compare(name: string, actual: number, allowed: number): void {
+    const { expected, factor } = this.#printedNumber(name);
+    const found = actual / factor;
+    const where = `${this.id} ${name} (${this.source}): ${found} against ${expected}`;
+    expect(Math.abs(found - expected), where).toBeLessThanOrEqual(allowed * (1 + 1e-9));
     compared++;
+    const names = comparedNumbers.get(this.id) ?? new Set();
+    comparedNumbers.set(this.id, names.add(name));
   }
 }
 

@@ -2,7 +2,7 @@ import { expect } from "vitest";
 import { compareAtLeast, exact, row } from "../check/published.test-support.ts";
 import * as m from "../index.ts";
 
-compareAtLeast(15);
+compareAtLeast(16);
 
 const crankOf = (throwRadius: number, rodLength: number, pinLineOffset = 0): m.SliderCrank => ({
   throwRadius,
@@ -111,4 +111,11 @@ row("SC-11", (r) => {
   const gasForce = r.input("pressure_cover_side") * area - r.input("pressure_crank_side") * crankSide;
   const rodForce = m.rodAxialForce({ crank, angle, angularSpeed: 0, reciprocatingMass: 0, gasForce });
   r.agrees(exact("torque"), m.crankTorque({ crank, angle, rodForce }));
+});
+
+row("SC-12", (r) => {
+  const crank = crankOf(r.input("stroke") / 2, r.input("rod_length"));
+  // The rod stands at right angles to the throw.
+  const rodAngle = m.rodAngle(crank, Math.atan(crank.rodLength / crank.throwRadius));
+  r.agrees("side_thrust", m.sideThrust({ rodForce: r.input("rod_force"), rodAngle }));
 });

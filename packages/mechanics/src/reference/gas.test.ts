@@ -1,7 +1,7 @@
 import { compareAtLeast, exact, type PublishedRow, row } from "../check/published.test-support.ts";
 import * as m from "../index.ts";
 
-compareAtLeast(31);
+compareAtLeast(34);
 
 /** Any mechanism without an offset will do: an ideal cycle knows only volumes. */
 const crank = { throwRadius: 0.05, rodLength: 0.2, pinLineOffset: 0 };
@@ -113,6 +113,24 @@ row("TD-05", (r) => {
   r.agrees("eta_r10_g1p3", efficiency(common!, hot!));
 });
 
+for (const id of ["CR-03", "CR-04"]) {
+  row(id, (r) => {
+    const sizes = { bore: r.input("bore"), stroke: id === "CR-03" ? r.input("stroke") : 1 };
+    // The books go on with a whole ratio.
+    const ratio =
+      id === "CR-03"
+        ? Math.round(
+            m.compressionRatio({
+              sweptVolume: m.sweptVolume(sizes),
+              clearanceVolume: r.input("clearance_volume"),
+            }),
+          )
+        : r.input("compression_ratio");
+    const { efficiency } = statesOf(ottoCycle({ ratio, gamma: 1.4, p1: 1e5, T1: 300 }), 800);
+    r.agrees("air_standard_efficiency", efficiency);
+  });
+}
+
 row("TD-19", (r) => {
   const burning = { start: 0, duration: 1, efficiencyFactor: r.input("a"), formFactor: r.input("m") };
   r.inputs("fraction_of_burn_duration").forEach((fraction, i) => {
@@ -134,6 +152,7 @@ row("TD-23", (r) => {
   const ratio = (r.input("p2") / r.input("p1")) ** (1 / gamma);
   r.agrees("compression_ratio", ratio);
   const cycle = ottoCycle({ ratio, gamma, p1: r.input("p1"), T1: r.input("T1") + 273.15 });
-  const { efficiency } = statesOf(cycle, m.heatForPeakPressure(cycle, r.input("p3")));
+  const { efficiency, meanPressure } = statesOf(cycle, m.heatForPeakPressure(cycle, r.input("p3")));
   r.agrees("efficiency", efficiency);
+  r.agrees("mean_effective_pressure", meanPressure);
 });

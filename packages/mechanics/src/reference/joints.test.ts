@@ -2,7 +2,7 @@ import { compareAtLeast, exact, row } from "../check/published.test-support.ts";
 import { nearly } from "../check/support.test-support.ts";
 import * as m from "../index.ts";
 
-compareAtLeast(61);
+compareAtLeast(63);
 
 row("BJ-01", (r) => {
   const springs = {
@@ -192,4 +192,22 @@ row("BJ-10", (r) => {
     greatestForce: proofLoad,
   });
   r.agrees("bolts_needed", r.input("factor_of_safety") / alone);
+});
+
+row("MA-06", (r) => {
+  const rod = m.boreArea(r.input("rod_diameter"));
+  const tube = m.boreArea(r.input("tube_outer_diameter")) - m.boreArea(r.input("tube_inner_diameter"));
+  const grown = (expansion: string) => [
+    { size: 1, expansion: r.input(expansion), temperatureRise: r.input("temperature_rise") },
+  ];
+  const compliance = (area: number, modulus: string) =>
+    m.boltCompliance([{ length: 1, area, elasticModulus: r.input(modulus) }]);
+  const force = m.thermalPreloadChange({
+    boltCompliance: compliance(rod, "E_steel"),
+    clampedCompliance: compliance(tube, "E_copper"),
+    bolt: grown("cte_steel"),
+    clamped: grown("cte_copper"),
+  });
+  r.agrees("stress_copper_compressive", force / tube);
+  r.agrees("stress_steel_tensile", force / rod);
 });

@@ -1,7 +1,7 @@
 import { compareAtLeast, exact, type PublishedRow, row } from "../check/published.test-support.ts";
 import * as m from "../index.ts";
 
-compareAtLeast(42);
+compareAtLeast(49);
 
 /** Thermal efficiency of a power from a fuel flow of the row's fuel. */
 const efficiencyOf = (r: PublishedRow, fuelFlow: number, power: number) =>
@@ -21,6 +21,19 @@ const engineOf = (r: PublishedRow) => ({
   revolutionsPerCycle: 2,
 });
 
+/** Volumetric efficiency by what an orifice meters, its head as metres times the density of its liquid [kg/m2]. */
+function meteredEfficiency(
+  r: PublishedRow,
+  { head, ...air }: Record<"head" | "pressure" | "temperature", number>,
+): number {
+  // The books' gas constant is 287, and their gravity 9.81.
+  const density = (m.airDensity(air) * 287.05) / 287;
+  const velocity = Math.sqrt((2 * head * 9.81) / density);
+  const volume = r.input("discharge_coefficient") * m.boreArea(r.input("orifice_diameter")) * velocity;
+  const airMassFlow = (volume * density * 287) / 287.05;
+  return m.volumetricEfficiency({ ...engineOf(r), ...air, airMassFlow });
+}
+
 for (const id of ["TD-01", "TD-03", "TD-22"]) {
   row(id, (r) => {
     const compression = { trappedCompressionRatio: 6, polytropicExponent: r.input("gamma") };
@@ -29,6 +42,8 @@ for (const id of ["TD-01", "TD-03", "TD-22"]) {
         sweptVolume: m.sweptVolume({ bore: r.input("bore"), stroke: r.input("stroke") }),
         clearanceVolume: r.input("clearance_volume"),
       });
+      const inletTemperature = r.input("T1");
+      r.agrees("T2", m.compressionTemperature({ ...compression, inletTemperature }) - 273.15);
     } else {
       compression.trappedCompressionRatio = r.input("compression_ratio");
       r.agrees("T2", m.compressionTemperature({ ...compression, inletTemperature: r.input("T1") }));
@@ -52,7 +67,16 @@ row("TD-07", (r) => {
       r.input("speed")) /
     (4 * Math.PI);
   // The book's gas constant is 287.
-  r.agrees(exact("air_flow"), (airMassFlow * 287.05) / r.input("R"));
+  const bookFlow = (airMassFlow * 287.05) / r.input("R");
+  r.agrees(exact("air_flow"), bookFlow);
+  // The cooler takes what a compressor without loss would spend on the same rise.
+  const rejected = m.compressorPower({
+    airMassFlow: bookFlow,
+    inletTemperature: r.input("aftercooler_outlet"),
+    outletTemperature: outlet,
+    mechanicalEfficiency: 1,
+  });
+  r.agrees("heat_rejected", rejected);
   r.agrees(
     "drive_power",
     m.compressorPower({
@@ -62,6 +86,31 @@ row("TD-07", (r) => {
       mechanicalEfficiency: r.input("mechanical_efficiency"),
     }),
   );
+});
+
+row("TD-06", (r) => {
+  const [inletTemperature, gasConstant] = [r.input("T1"), r.input("R")];
+  const ratio = r.input("p2") / r.input("p1");
+  const work = (pressureRatio: number, exponent: number) => {
+    const outletTemperature = m.compressorOutletTemperature({
+      inletTemperature,
+      pressureRatio,
+      efficiency: 1,
+      heatCapacityRatio: exponent,
+    });
+    const power = m.compressorPower({
+      airMassFlow: 1,
+      inletTemperature,
+      outletTemperature,
+      mechanicalEfficiency: 1,
+    });
+    // By the book's gas and exponent in place of the heat capacity of air.
+    return (power * gasConstant * exponent) / (exponent - 1) / 1005;
+  };
+  r.agrees("isentropic", work(ratio, r.input("k")));
+  r.agrees("polytropic", work(ratio, r.input("n")));
+  // Cooled to the inlet's temperature between two stages of one ratio.
+  r.agrees("two_stage", 2 * work(Math.sqrt(ratio), r.input("n")));
 });
 
 row("TD-08", (r) => {
@@ -116,6 +165,9 @@ row("TD-11", (r) => {
   r.agrees("torque", torque);
   r.agrees("bmep", m.meanEffectivePressureFromTorque({ ...engine, torque }));
   r.agrees("bsfc", (r.input("fuel_volume") * r.input("fuel_density")) / r.input("fuel_time") / power);
+  const [pressure, temperature] = [r.input("pressure"), r.input("temperature")];
+  const head = r.input("orifice_head") * r.input("mercury_density");
+  r.agrees("volumetric_efficiency", meteredEfficiency(r, { head, pressure, temperature }));
 });
 
 row("TD-13", (r) => {
@@ -187,6 +239,11 @@ row("TD-28", (r) => {
 row("TD-29", (r) => {
   r.agrees("bmep", m.brakeMeanEffectivePressure({ ...engineOf(r), power: r.input("brake_power") }));
   r.agrees("brake_thermal_efficiency", efficiencyOf(r, r.input("fuel_flow"), r.input("brake_power")));
+  // The book's 15 °C are 288 K.
+  const [pressure, temperature] = [r.input("pressure"), r.input("temperature") + 273];
+  const head = r.input("orifice_head") * 1000;
+  const efficiency = meteredEfficiency(r, { head, pressure, temperature });
+  r.agrees(exact("volumetric_efficiency_on_ambient_air"), efficiency);
 });
 
 row("TD-31", (r) => {

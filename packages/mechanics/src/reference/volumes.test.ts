@@ -1,7 +1,7 @@
-import { compareAtLeast, exact, row } from "../check/published.test-support.ts";
+import { compareAtLeast, exact, type PublishedRow, row } from "../check/published.test-support.ts";
 import * as m from "../index.ts";
 
-compareAtLeast(13);
+compareAtLeast(16);
 
 row("CR-01", (r) => {
   const cylinder = { bore: r.input("bore"), stroke: r.input("stroke") };
@@ -44,15 +44,30 @@ row("CR-05", (r) => {
   r.agrees("mean_piston_speed", m.meanPistonSpeed({ stroke, angularSpeed: r.input("speed") }));
 });
 
-row("CR-06", (r) => {
-  const engine = { angularSpeed: r.input("speed"), revolutionsPerCycle: 2 };
+/** Bore and stroke of the row's cylinder for a power at its mean effective pressure. */
+function sizeFor(r: PublishedRow, power: number, revolutionsPerCycle: number): void {
   const perVolume = m.powerFromMeanEffectivePressure({
-    ...engine,
+    angularSpeed: r.input("speed"),
+    revolutionsPerCycle,
     displacement: 1,
     meanEffectivePressure: r.input("mean_effective_pressure"),
   });
-  const swept = r.input("power") / perVolume / r.input("cylinders");
+  const swept = power / perVolume / r.input("cylinders");
   const bore = Math.cbrt((4 * swept) / (Math.PI * r.input("stroke_over_bore")));
   r.agrees("bore", bore);
   r.agrees("stroke", bore * r.input("stroke_over_bore"));
+}
+
+row("CR-06", (r) => sizeFor(r, r.input("power"), 2));
+
+row("CR-07", (r) => {
+  const power = r.input("brake_power");
+  // The mean effective pressure is the indicated one; a two-stroke works at every turn.
+  sizeFor(r, power / r.input("mechanical_efficiency"), 1);
+  const perConsumption = m.thermalEfficiency({
+    specificFuelConsumption: 1,
+    heatingValue: r.input("fuel_heating_value"),
+  });
+  const specificFuelConsumption = perConsumption / r.input("brake_thermal_efficiency");
+  r.agrees("fuel_flow", m.fuelFlow({ power, specificFuelConsumption }));
 });

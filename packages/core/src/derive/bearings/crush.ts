@@ -23,7 +23,7 @@ export function shellCrushStress({ prefix, word, part, index, housing }: Bearing
     system: "bearings",
     meaning: `Compression round the ${word} shells by their crush. Too little and a shell turns in its housing; too much and it buckles inwards.`,
     inputs: { a_c: `${part}.crush`, [H]: housing[1] } as Paths,
-    method: `2 E × crush over π × housing bore, with E = ${STEEL.elasticModulus / 1e9} GPa of the steel backing.`,
+    formula: `2 * ${STEEL.modulusText} * a_c / (pi * ${H})`,
     compute: (n: Numbers) =>
       crushStress({ crush: n.a_c!, housingBore: n[H]!, elasticModulus: STEEL.elasticModulus }),
     examples: [{ given: { a_c: "0.045 mm", [H]: "51 mm" }, expect: "116 MPa" }],
@@ -43,7 +43,7 @@ export function shellCrushPressure({ prefix, word, part, index, housing }: Beari
     system: "bearings",
     meaning: `Pressure with which the ${word} shells press on their housing by crush alone: what keeps them from turning.`,
     inputs: { a_c: `${part}.crush`, [H]: housing[1], t_s: `${part}.wall` } as Paths,
-    method: "Crush stress × twice the wall over the housing bore.",
+    formula: `4 * ${STEEL.modulusText} * a_c * t_s / (pi * ${H}^2)`,
     compute: (n: Numbers) =>
       crushPressure({
         crush: n.a_c!,

@@ -1,6 +1,7 @@
 import { crushFitPressure, hotInterferenceChange } from "@trialfit/mechanics";
 import { REFERENCE_TEMPERATURE } from "../../tables/referenceTemperature.ts";
 import { STEEL } from "../../tables/usualMetals.ts";
+import { pressFitFormula } from "../pressFitFormula.ts";
 import { quantity } from "../Quantity.ts";
 import { type Bearing, HOUSING_POISSON, housingExpansions, type Numbers, type Paths } from "./Bearing.ts";
 
@@ -33,7 +34,16 @@ export function fitPressure(bearing: Bearing, { state, expect }: FitPressure) {
       [E]: modulus[1],
       ...(isHot ? { ...grows.paths, [T]: temperature[1], T_sh: "conditions.shellTemperature" } : {}),
     } as Paths,
-    method: `Lamé’s thick rings: two half shells, each proud by the crush, are 2/π times the crush too large in diameter${isHot ? ", less what the housing outgrows them by" : ""}; the shells give inwards and the housing, as a round ring, outwards.`,
+    formula: pressFitFormula({
+      interference: isHot
+        ? `max(0, 2 * a_c / pi + ${H} * (${STEEL.expansionText} * (T_sh - ${REFERENCE_TEMPERATURE}) - ${grows.formula} * (${T} - ${REFERENCE_TEMPERATURE})))`
+        : "2 * a_c / pi",
+      diameter: H,
+      outerDiameter: O,
+      innerBore: `${H} - 2 * t_s`,
+      outer: { modulus: E, poissonRatio: HOUSING_POISSON },
+      inner: { modulus: STEEL.modulusText, poissonRatio: STEEL.poissonRatio },
+    }),
     compute: (n: Numbers) =>
       crushFitPressure({
         crush: n.a_c!,

@@ -29,8 +29,7 @@ export function fastenerCompliance({ prefix, word, part, index, system, stressAr
       d: `${part}.threadDiameter`,
       E_s: `${part}.modulus`,
     } as Paths,
-    method:
-      "Shank with half a diameter for the head, and free thread with half a diameter of engaged thread on the stress area, each its length over section and modulus, added up.",
+    formula: `(l_k - l_ft + d / 2) / (A_sh * E_s) + (l_ft + d / 2) / (${A} * E_s)`,
     compute: (n: Numbers) => {
       if (n.l_ft! > n.l_k!) throw new RangeError("more free thread than grip");
       return boltCompliance([

@@ -24,8 +24,7 @@ export function stripReserve({ prefix, word, part, index, system, preload, tappe
       m_e: `${part}.engagement`,
       [F]: path,
     } as Paths,
-    method:
-      "Shear strength of the tapped metal × the sheared cylinder of the engaged thread × 0.8, since the first turns carry little, over the preload.",
+    formula: `0.8 * ${tau} * pi * d * m_e / P * (P / 2 + 3 * sqrt(3) / 8 * P * sqrt(3) / 3) / ${F}`,
     compute: (n: Numbers) =>
       (BEARING_SHARE *
         threadStripLoad({ majorDiameter: n.d!, pitch: n.P!, engagement: n.m_e!, shearStrength: n[tau]! })) /

@@ -2,6 +2,9 @@ import { threadGeometry, tighteningStress } from "@trialfit/mechanics";
 import { quantity } from "../Quantity.ts";
 import type { Joint, Numbers, Paths } from "./Joint.ts";
 
+/** Diameter midway between pitch and root diameter, as a formula. */
+const CORE = "(d - 13 * sqrt(3) / 24 * P)";
+
 /** Declares the share of the yield strength that pull and twist take together while tightening. */
 export function tighteningUse({ prefix, word, part, index, system, preload }: Joint) {
   const [F, path] = preload;
@@ -20,8 +23,7 @@ export function tighteningUse({ prefix, word, part, index, system, preload }: Jo
       mu_t: `${part}.threadFriction`,
       R_p: `${part}.yieldStrength`,
     } as Paths,
-    method:
-      "√(σ² + 3 τ²) of the preload on the stress area and of the torque in the thread on a circle midway between pitch and root diameter, over the yield strength.",
+    formula: `4 * ${F} / (pi * ${CORE}^2 * R_p) * sqrt(1 + 48 * ((P / (2 * pi) + mu_t * (d - 3 * sqrt(3) / 8 * P) / sqrt(3)) / ${CORE})^2)`,
     compute: (n: Numbers) =>
       tighteningStress({
         preload: n[F]!,

@@ -20,7 +20,7 @@ export const bobweightNeeded = quantity({
     f_b: "crankshaft.balanceFactor",
     m_rec: "reciprocatingMass",
   },
-  method: "Rods on the pin × (big-end mass + shells + balance factor × reciprocating mass) + 4 g of oil.",
+  formula: `n_r * (m_b + m_sh + f_b * m_rec) + ${OIL}`,
   compute: ({ n_r, m_b, m_sh, f_b, m_rec }) =>
     bobweight({
       rods: n_r,

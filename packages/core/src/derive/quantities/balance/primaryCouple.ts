@@ -11,4 +11,5 @@ export const primaryCouple = shaking({
     "Greatest free couple of the first order of the reciprocating masses about the middle of the crankshaft at the highest speed, before counterweights.",
   four: "0 N m",
   eight: "7041 N m",
+  two: "1406 N m",
 });

@@ -11,4 +11,5 @@ export const primaryCoupleAgainst = shaking({
     "Part of the primary couple that turns against the crankshaft: no counterweight can take it, only a shaft that turns backwards. Nothing is left of it in a V of 90° with a cross-plane crankshaft.",
   four: "0 N m",
   eight: "0 N m",
+  two: "703 N m",
 });

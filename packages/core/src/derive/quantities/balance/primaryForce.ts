@@ -11,4 +11,5 @@ export const primaryForce = shaking({
     "Greatest free force of the first order of the whole engine’s reciprocating masses at the highest speed, before counterweights. It shakes the engine once a turn.",
   four: "0.00 kN",
   eight: "0.00 kN",
+  two: "28.12 kN",
 });

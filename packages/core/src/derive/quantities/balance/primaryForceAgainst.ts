@@ -11,4 +11,5 @@ export const primaryForceAgainst = shaking({
     "Part of the primary force that turns against the crankshaft: no counterweight can take it, only a shaft that turns backwards.",
   four: "0.00 kN",
   eight: "0.00 kN",
+  two: "14.06 kN",
 });

@@ -11,4 +11,5 @@ export const secondaryCouple = shaking({
     "Greatest free couple of the second order about the middle of the crankshaft at the highest speed.",
   four: "0 N m",
   eight: "0 N m",
+  two: "665 N m",
 });

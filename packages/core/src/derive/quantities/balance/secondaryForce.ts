@@ -11,4 +11,5 @@ export const secondaryForce = shaking({
     "Greatest free force of the second order, which the slant of the rods makes, at the highest speed. It shakes the engine twice a turn; a longer rod makes it smaller.",
   four: "26.59 kN",
   eight: "0.00 kN",
+  two: "0.00 kN",
 });

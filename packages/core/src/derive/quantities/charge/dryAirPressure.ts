@@ -15,11 +15,10 @@ export const dryAirPressure = quantity({
     T_a: "conditions.ambientTemperature",
     phi_a: "conditions.relativeHumidity",
   },
-  method:
-    "Ambient pressure less the relative humidity times the saturation pressure of water by the Magnus form.",
+  formula: "p_a - phi_a * 610.94 * exp(17.625 * (T_a - 273.15) / (T_a - 273.15 + 243.04))",
   compute: ({ p_a, T_a, phi_a }) => pressureOf({ pressure: p_a, temperature: T_a, humidity: phi_a }),
   shape: "monotone",
-  valid: "−40 to 60 °C",
+  valid: "vapour pressure by the Magnus form; −40 to 60 °C",
   sources: [{ id: "definition" }, { id: "from-memory", where: "vapour pressure" }],
   examples: [{ given: { p_a: "1 bar", T_a: "303.15 K", phi_a: "60 %" }, expect: "0.9746 bar" }],
   display: true,

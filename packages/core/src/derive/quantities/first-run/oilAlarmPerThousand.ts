@@ -13,7 +13,7 @@ export const oilAlarmPerThousand = quantity({
   meaning:
     "Oil pressure at which the alarm acts or the engine is stopped, for each 1000 rpm of the highest speed. Set too low it tells only of what is already lost.",
   inputs: { p_al: "running.alarmOilPressure", n: "targets.speed" },
-  method: "Alarm pressure over the highest speed in thousands of revolutions a minute.",
+  formula: "p_al / (60 * n / (2 * pi * 1000))",
   compute: ({ p_al, n }) => p_al / (n / THOUSAND_TURNS),
   shape: "monotone",
   valid: "plain bearings fed from one pump",

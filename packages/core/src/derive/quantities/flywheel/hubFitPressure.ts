@@ -1,5 +1,6 @@
 import { pressFitPressure } from "@trialfit/mechanics";
 import { STEEL } from "../../../tables/usualMetals.ts";
+import { pressFitFormula } from "../../pressFitFormula.ts";
 import { quantity } from "../../Quantity.ts";
 
 export const hubFitPressure = quantity({
@@ -11,7 +12,13 @@ export const hubFitPressure = quantity({
   system: "flywheel",
   meaning: "Pressure with which the damper hub grips the crankshaft’s snout.",
   inputs: { delta_h: "damper.interference", D_sn: "damper.snoutDiameter", D_ho: "damper.hubOuterDiameter" },
-  method: `Lamé’s thick rings: interference over the joint’s diameter, shared between hub and solid snout by their compliances, with E = ${STEEL.elasticModulus / 1e9} GPa for both.`,
+  formula: pressFitFormula({
+    interference: "delta_h",
+    diameter: "D_sn",
+    outerDiameter: "D_ho",
+    outer: { modulus: STEEL.modulusText, poissonRatio: STEEL.poissonRatio },
+    inner: { modulus: STEEL.modulusText, poissonRatio: STEEL.poissonRatio },
+  }),
   compute: ({ delta_h, D_sn, D_ho }) =>
     pressFitPressure({
       interference: delta_h,

@@ -11,8 +11,7 @@ export const accelerationAtBottomDeadCentre = quantity({
   meaning:
     "Acceleration of the piston away from the crankshaft at bottom dead centre, at the highest speed intended: there it presses hardest on the rod. The longer the rod, the nearer it comes to that at top dead centre.",
   inputs: { r: "throwRadius", l: "connectingRod.length", e: "pinLineOffset", n: "targets.speed" },
-  method:
-    "The exact piston acceleration at the crank angle of the dead centre. Without an offset it is r n² (1 − r/l), n in radians per second.",
+  formula: "r * n^2 * (1 - r / l) / sqrt(1 - (e / (l - r))^2)",
   compute: ({ r, l, e, n }) => {
     const crank = { throwRadius: r, rodLength: l, pinLineOffset: e };
     return pistonAcceleration(crank, bottomDeadCentre(crank).angle, n);

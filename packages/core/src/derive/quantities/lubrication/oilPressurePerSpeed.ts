@@ -13,7 +13,7 @@ export const oilPressurePerSpeed = quantity({
   meaning:
     "Hot oil pressure at the highest speed, shared out over its thousands of revolutions a minute: the trade’s rule of thumb for enough pressure.",
   inputs: { p_o: "oil.pressure", n: "targets.speed" },
-  method: "Oil pressure at the highest speed over that speed in thousands of revolutions a minute.",
+  formula: "p_o / (60 * n / (2 * pi * 1000))",
   compute: ({ p_o, n }) => p_o / (n / THOUSAND_TURNS),
   shape: "monotone",
   valid: "plain bearings, oil hot",

@@ -13,7 +13,8 @@ export const oilViscosity = quantity({
   meaning:
     "Dynamic viscosity of the oil at the temperature of the film, from its viscosity at 100 °C and its high-shear viscosity at 150 °C: a lower bound, since the second is measured under shear.",
   inputs: { mu_100: "oil.viscosity100", mu_hs: "oil.highShearViscosity", T_f: "oil.filmTemperature" },
-  method: "Vogel’s equation, μ = A exp(B / (T + 95)) with T in °C, through the two values.",
+  formula:
+    "mu_100 * (mu_hs / mu_100)^((1 / (T_f - 178.15) - 1 / (373.15 - 178.15)) / (1 / (423.15 - 178.15) - 1 / (373.15 - 178.15)))",
   compute: ({ mu_100, mu_hs, T_f }) =>
     vogelViscosity({
       temperature: T_f,
@@ -21,7 +22,7 @@ export const oilViscosity = quantity({
       second: { temperature: HOT, viscosity: mu_hs },
     }),
   shape: "guarded",
-  valid: "engine oils; fuel in the oil thins it further",
+  valid: "Vogel’s equation with 95 °C; engine oils; fuel in the oil thins it further",
   sources: [
     { id: "common-practice", where: "Vogel’s equation with 95 °C" },
     { id: "sae-j300", where: "viscosities assumed by grade" },

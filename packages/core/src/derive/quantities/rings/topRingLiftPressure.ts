@@ -14,7 +14,7 @@ export const topRingLiftPressure = quantity({
   meaning:
     "Difference of pressure above and below the top ring that its inertia can overcome near top dead centre at the highest speed. A thinner ring is lifted less easily; once it lifts, it flutters and blows by.",
   inputs: { h_r1: "ringSet.topRingHeight", a_max: "greatestPistonAcceleration" },
-  method: "Density of the ring (7800 kg/m³) × its height × greatest piston acceleration.",
+  formula: `${RING_DENSITY} * h_r1 * a_max`,
   compute: ({ h_r1, a_max }) =>
     ringLiftPressure({ ringHeight: h_r1, ringDensity: RING_DENSITY, acceleration: a_max }),
   shape: "guarded",

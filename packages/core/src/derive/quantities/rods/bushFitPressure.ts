@@ -1,4 +1,5 @@
 import { pressFitPressure } from "@trialfit/mechanics";
+import { pressFitFormula } from "../../pressFitFormula.ts";
 import { quantity } from "../../Quantity.ts";
 
 /** Tin bronze. Source: from memory. */
@@ -22,7 +23,14 @@ export const bushFitPressure = quantity({
     d_se: "connectingRod.smallEndBore",
     E_r: "connectingRod.modulus",
   },
-  method: "Lamé’s thick rings: a bronze bush (110 GPa) in the eye of the rod.",
+  formula: pressFitFormula({
+    interference: "delta_bu",
+    diameter: "D_bu",
+    outerDiameter: "D_so",
+    innerBore: "d_se",
+    outer: { modulus: "E_r", poissonRatio: ROD_POISSON },
+    inner: { modulus: "110e9", poissonRatio: BRONZE.poissonRatio },
+  }),
   compute: ({ delta_bu, D_bu, D_so, d_se, E_r }) =>
     pressFitPressure({
       interference: delta_bu,

@@ -11,7 +11,7 @@ export const frictionBySpeed = quantity({
   meaning:
     "Friction as a mean pressure at the speed of the target power, pumps and gas exchange included, by a curve over speed alone: what the cylinders must make before anything reaches the crankshaft.",
   inputs: { n_P: "targets.powerSpeed" },
-  method: "0.97 bar + 0.15 bar for each thousand revolutions a minute + 0.05 bar for their square.",
+  formula: "97000 + 15000 * 60 * n_P / (2 * pi * 1000) + 5000 * (60 * n_P / (2 * pi * 1000))^2",
   compute: ({ n_P }) => frictionOf(n_P),
   shape: "monotone",
   valid:
