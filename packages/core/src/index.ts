@@ -68,6 +68,7 @@ export { type Confirmation, confirmationEntry, confirmationPath } from "./read/c
 export { countOf } from "./read/countOf.ts";
 export { describeDefault } from "./read/describeDefault.ts";
 export { describeTable } from "./read/describeTable.ts";
+export { describeTolerance } from "./read/describeTolerance.ts";
 export { type BuildEdit, editBuildText } from "./read/editBuildText.ts";
 export type { FieldSpec, PartSpec } from "./read/FieldSpec.ts";
 export {
@@ -124,7 +125,9 @@ export { applySet } from "./sets/applySet.ts";
 export { explainSet } from "./sets/explainSet.ts";
 export { SetError } from "./sets/findChain.ts";
 export { readSetText } from "./sets/readSetText.ts";
+export { bandOrigins } from "./tables/bandOrigins.ts";
 export { instruments } from "./tables/instruments.ts";
+export { type RecalledTable, recalledTables } from "./tables/recalledTables.ts";
 export { type Contact, contactAt, traceAt } from "./trace/atAngle.ts";
 export { Nominals } from "./trace/Nominals.ts";
 export type {

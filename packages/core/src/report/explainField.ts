@@ -4,6 +4,7 @@ import { pathsOf } from "../derive/groupsOf.ts";
 import { describeCount } from "../read/describeCount.ts";
 import { describeDefault } from "../read/describeDefault.ts";
 import { describeTable } from "../read/describeTable.ts";
+import { describeTolerance } from "../read/describeTolerance.ts";
 import type { FieldSpec } from "../read/FieldSpec.ts";
 import { type Field, fieldLabel } from "../read/fieldCatalog.ts";
 import { syntaxOf } from "../read/syntaxOf.ts";
@@ -13,22 +14,17 @@ import type { DocumentLine, ReportDocument } from "./ReportDocument.ts";
 
 function syntaxLines(spec: FieldSpec): readonly DocumentLine[] {
   switch (spec.kind) {
-    case "dimension":
+    case "dimension": {
+      const tolerance = describeTolerance(spec);
+      const standing = standings[bandOrigins.default.standing!];
       return [
         { label: "write", text: describeSyntax(syntaxOf(spec)) },
         { label: "range", text: `${spec.range[0]} to ${spec.range[1]}` },
-        ...(spec.tolerance === undefined
+        ...(tolerance === undefined
           ? []
-          : [
-              {
-                label: "tolerance",
-                text: `± ${spec.tolerance} ${/%/.test(spec.tolerance) ? "" : spec.unit} where none is given (${standings[bandOrigins.default.standing!]})`.replace(
-                  / +/g,
-                  " ",
-                ),
-              },
-            ]),
+          : [{ label: "tolerance", text: `${tolerance} where none is given (${standing})` }]),
       ];
+    }
     case "choice":
       return Object.entries(spec.options).map(([word, meaning]) => ({
         label: "write",

@@ -41,7 +41,7 @@ describe("a new rule from answers", () => {
       4,
     ],
     ["a count", { ...full, fact: "block.cylinders", limit: "4", lowest: "2", highest: "12" }, 4],
-    ["a word", { ...full, fact: "use", must: "one of", words: "street, drag" }, 3],
+    ["a word", { ...full, fact: "use", must: "one of", words: "street, drag" }, 7],
   ])("on %s: nothing is left to fill in, and its examples notice every slip", (_, answers, made) => {
     const { path, text, review } = scaffoldRule(answers);
     expect(path).toBe("pins/something-new.yaml");
