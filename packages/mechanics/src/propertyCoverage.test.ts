@@ -48,7 +48,7 @@ const notSolved = {
   ),
   ...because(
     "sweeps any rod past any thing, for the clearances whose inputs are found back: held to samples",
-    "sweepOutline nearestOf rodContactOver rodToCylinderProfile",
+    "sweepOutline surelyClears nearestOf rodContactOver rodToCylinderProfile",
   ),
   ...because(
     "follows a path in steps whose error hides a small change: held to its laws of scale",

@@ -8,7 +8,7 @@ import { curveU, curveV, outlineCurve, outlineCurves } from "./OutlineCurve.ts";
 import { outlineFarthestPoint } from "./outlineFarthestPoint.ts";
 import type { OutlineElement } from "./RodOutline.ts";
 import { rodFrame, rodPointInBlock } from "./rodFrame.ts";
-import { nearestOf, requireSweep, sweepOutline } from "./sweepOutline.ts";
+import { nearestOf, requireSweep, surelyClears, sweepOutline } from "./sweepOutline.ts";
 
 /** Half outlines of big ends, with a rounded corner. */
 const halves = fc
@@ -119,6 +119,9 @@ property.prop([halves, cranks, lines], { numRuns: 10 })(
         }
       }
     }
+    // Yes only where it is so, and from a millimetre on always.
+    expect(surelyClears(sweep, clearance + 1e-6)).toBe(false);
+    expect(surelyClears(sweep, clearance - 1 * mm)).toBe(true);
     // A wall moved away by a distance is as much farther off.
     const away = (x: number, y: number) => distance(x, y) + 5 * mm;
     near(sweepOutline({ ...sweep, obstacle: [away] }).clearance, clearance + 5 * mm, 1e-9);
