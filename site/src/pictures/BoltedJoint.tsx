@@ -33,7 +33,7 @@ export function BoltedJoint({ joint, name }: Props) {
   const { thread, pitch, shank, grip, freeThread, engagement, boss, head, notes } = joint;
   const high = HEAD * thread + grip + engagement + UNDER * thread;
   const perMm = Math.min(TALLEST / high, 130 / boss);
-  const middle = 150;
+  const middle = 96;
   const seat = TOP + HEAD * thread * perMm;
   const joined = seat + grip * perMm;
   const end = joined + engagement * perMm;

@@ -73,7 +73,7 @@ describe.each(builds.map((build) => [build.name, new Nominals(build)] as const))
       for (const [trace, angle, least] of named) {
         const at = nominals.size(angle);
         if (at === undefined) continue;
-        const { contacts } = drawn(nominals, at, nearestBank(nominals, trace));
+        const { contacts } = drawn(nominals, at, nearestBank(nominals, trace, at));
         expect(contacts.find((one) => one.trace === trace)!.clearance).toBeCloseTo(nominals.size(least)!, 6);
         counted += 1;
       }

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { systems } from "@trialfit/rules";
 import { h } from "preact";
 import { render } from "preact-render-to-string";
-import { Nominals, parts, pathsOf, quantities, readBuildText } from "trialfit";
+import { formatNumber, Nominals, parts, pathsOf, quantities, readBuildText, traceKinds } from "trialfit";
 import { expect, it } from "vitest";
 import { rules } from "../data/catalog.ts";
 import { choosePlace, PlacePicture } from "./PlacePicture.tsx";
@@ -11,6 +11,7 @@ import { partsUnder } from "./place/partsUnder.ts";
 import { partViews } from "./place/partViews.ts";
 import { systemViews } from "./place/systemViews.ts";
 import { viewsOfQuantity, viewsOfRule } from "./place/viewsOf.ts";
+import { viewsOfGap } from "./place/viewsOfGap.ts";
 
 const folder = new URL("../../../packages/core/demo/", import.meta.url);
 const builds = readdirSync(folder)
@@ -81,4 +82,20 @@ it("every quantity is shown as well", () => {
     count += 1;
   }
   expect(count).toBeGreaterThan(400);
+});
+
+it("a gap that is drawn where it is narrowest says the catalog's own number", () => {
+  let count = 0;
+  for (const { id, extremes } of traceKinds.values())
+    for (const { name, nominals } of builds) {
+      const [{ of }] = extremes;
+      const [view] = viewsOfGap(of);
+      const value = nominals.size(of);
+      if (view?.kind !== "mechanism" || view.mark !== id || value === undefined) continue;
+      const { unit, decimals } = quantities.get(of)!;
+      const html = render(drawView(view, nominals, { name })!);
+      expect(html, `${id} of ${name}`).toContain(`>${formatNumber(value, unit, { decimals })}</text>`);
+      count += 1;
+    }
+  expect(count).toBeGreaterThanOrEqual(10);
 });

@@ -2,7 +2,7 @@ import { WIDTH } from "./Picture.tsx";
 
 /** The axis of crank angle under a chart: a whole cycle from firing top dead centre. */
 export const angleAxis = {
-  left: 44,
+  left: 54,
   right: WIDTH - 10,
   /** [rad] */
   cycle: 4 * Math.PI,

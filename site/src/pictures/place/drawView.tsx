@@ -57,7 +57,7 @@ function mechanism(view: Mechanical, nominals: Nominals, { name, tells }: Tellin
   const angle = angleOf(view, nominals);
   if (angle === undefined) return undefined;
   const { mark } = view;
-  const bank = mark !== undefined && traceKinds.get(mark)?.contact ? nearestBank(nominals, mark) : 0;
+  const bank = mark !== undefined && traceKinds.get(mark)?.contact ? nearestBank(nominals, mark, angle) : 0;
   return of(sceneOf(nominals, angle, bank), (scene) => (
     <Mechanism
       scene={scene}

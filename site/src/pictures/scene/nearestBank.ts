@@ -1,16 +1,15 @@
 import { bankTilts } from "@trialfit/mechanics";
 import { contactAt, type Nominals } from "trialfit";
 
-/** Angles that are looked at to find the bank that comes nearest. */
-const LOOKS = 90;
-
-/** Number of the bank whose rod comes nearest by a trace, 0 or 1. */
-export function nearestBank(nominals: Nominals, trace: string): number {
-  const tilts = bankTilts(nominals.size("block.bankAngle") ?? 0);
-  const least = tilts.map((tilt) => {
-    const at = contactAt(nominals, trace, [tilt]);
-    if (at === undefined) return Number.POSITIVE_INFINITY;
-    return Math.min(...Array.from({ length: LOOKS }, (_, i) => at((2 * Math.PI * i) / LOOKS).clearance));
-  });
-  return least.indexOf(Math.min(...least));
+/**
+ * Number of the bank whose rod is nearest at an angle, 0 or 1: in a symmetrical block the two come equally near, but
+ * at different angles.
+ * @param trace id of a trace that follows the rod past something
+ * @param angle from firing top dead centre [rad]
+ */
+export function nearestBank(nominals: Nominals, trace: string, angle: number): number {
+  const gaps = bankTilts(nominals.size("block.bankAngle") ?? 0).map(
+    (tilt) => contactAt(nominals, trace, [tilt])?.(angle).clearance ?? Number.POSITIVE_INFINITY,
+  );
+  return gaps.indexOf(Math.min(...gaps));
 }
