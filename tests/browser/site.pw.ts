@@ -21,6 +21,8 @@ const pages = [
   "/guides/safety/",
   "/guides/write-a-rule/",
   "/sets/",
+  "/glossary/",
+  "/units/",
 ];
 
 for (const path of pages) {
