@@ -1,4 +1,5 @@
 import { gzipSync } from "node:zlib";
+import AxeBuilder from "@axe-core/playwright";
 import { type Page, expect as playwright, test } from "@playwright/test";
 import { ruleFiles, systems } from "@trialfit/rules";
 
@@ -108,6 +109,8 @@ test.describe("a rule tried with other numbers", () => {
     await expect(box.getByRole("alert")).toContainText("no number at its head");
     await expect(stroke).toHaveAttribute("aria-invalid", "true");
     await expect(page.locator("live-rule [data-output]")).toHaveAttribute("data-stale", "");
+    const { violations } = await new AxeBuilder({ page }).include("live-rule form").analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 120)}`)).toEqual([]);
     await stroke.fill("94");
     await expect(box.getByRole("alert")).toBeHidden();
     await expect(stroke).toHaveAttribute("aria-invalid", "false");

@@ -19,6 +19,8 @@ const pages = [
   "/build-file/",
   "/sets/",
   ...sitePages.filter((path) => path.startsWith("/guides/")),
+  "/glossary/",
+  "/units/",
 ];
 
 for (const path of pages) {
