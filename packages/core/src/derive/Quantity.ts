@@ -58,8 +58,13 @@ export interface QuantityDeclaration<N extends Names<N>, C extends Names<C>, T e
    * to `compute`, and its units must balance. Absent where no closed formula exists: then `method` says how.
    */
   readonly formula?: string;
-  /** How it is computed, in words, where there is no closed formula. */
+  /** How it is computed, in words, where one closed formula does not do. */
   readonly method?: string;
+  /**
+   * Beside a method: a formula for each case, by the word of the only choice or by the number of the way, from 1.
+   * They are held to `compute` like a formula.
+   */
+  readonly cases?: Readonly<Record<string, string>>;
   /** SI numbers in, SI number out. @throws RangeError when the inputs cannot be. */
   readonly compute: (
     numbers: Readonly<Record<keyof N & string, number>>,
@@ -98,6 +103,7 @@ export interface Quantity {
   readonly routes: readonly Route[];
   readonly formula: string | undefined;
   readonly method: string | undefined;
+  readonly cases: Readonly<Record<string, string>>;
   readonly compute: (
     numbers: Readonly<Record<string, number>>,
     words: Readonly<Record<string, string>>,
@@ -114,7 +120,7 @@ export interface Quantity {
 
 /**
  * Declares a quantity. The input names are checked by the compiler; everything else by the catalog's checks.
- * @throws Error when it has neither formula nor method, or one formula for several ways.
+ * @throws Error when it has neither formula nor method, one formula for several ways, or cases without a method.
  */
 export function quantity<
   const N extends Names<N>,
@@ -127,6 +133,9 @@ export function quantity<
   if (declaration.routes !== undefined && declaration.formula !== undefined) {
     throw new Error(`${declaration.id}: several ways need a method, not a formula`);
   }
+  if (declaration.cases !== undefined && declaration.method === undefined) {
+    throw new Error(`${declaration.id}: formulas for cases need a method that tells the cases apart`);
+  }
   return {
     ...declaration,
     choices: declaration.choices ?? {},
@@ -134,6 +143,7 @@ export function quantity<
     routes: declaration.routes ?? [],
     formula: declaration.formula,
     method: declaration.method,
+    cases: declaration.cases ?? {},
     display: declaration.display ?? false,
     nominalOnly: declaration.nominalOnly ?? false,
   } as Quantity;

@@ -15,6 +15,7 @@ import {
 } from "./quantityCatalog.test-support.ts";
 import { checkScaling } from "./scalingChecks.test-support.ts";
 import { departures } from "./scalingDepartures.test-support.ts";
+import { checkReasons, reasons } from "./withoutFormula.test-support.ts";
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const listed = new Set(
@@ -23,8 +24,10 @@ const listed = new Set(
 const root = here("./quantities");
 const files = readdirSync(root, { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".ts"));
 const DRAWS = 50;
+/** Quantities whose computation is told in words: a new one had better have a formula. */
+const MOST_IN_WORDS = 108;
 /** Quantities without a formula whose units are checked only in part; a new one had better have a formula. */
-const MOST_DEPARTURES = 48;
+const MOST_DEPARTURES = 23;
 
 function expectClean({ checked, faults }: Findings, least: number): void {
   expect(faults).toEqual([]);
@@ -59,6 +62,12 @@ describe("the catalog of quantities", () => {
     expectClean(byScaling, 100);
     expect(byFormula.checked + byScaling.checked).toBe(quantities.size);
     expect(Object.keys(departures).length).toBeLessThanOrEqual(MOST_DEPARTURES);
+  });
+  it("gives a formula wherever one can be, and says why where not", () => {
+    const { checked, faults } = checkReasons(quantities, reasons);
+    expect(faults).toEqual([]);
+    expect(checked).toBeGreaterThan(0);
+    expect(checked).toBeLessThanOrEqual(MOST_IN_WORDS);
   });
   it("tells its symbols apart and prints in known units", () => expectClean(checkSymbols(quantities), 1700));
   it("is monotone where it says so", () => expectClean(checkShapes(quantities), 8000));

@@ -10,6 +10,7 @@ import {
   type Findings,
 } from "./quantityCatalog.test-support.ts";
 import { checkScaling } from "./scalingChecks.test-support.ts";
+import { checkReasons } from "./withoutFormula.test-support.ts";
 
 const DRAWS = 50;
 
@@ -52,6 +53,7 @@ describe("the checks themselves", () => {
     expect(check(new Map())).toEqual({ checked: 0, faults: [] }),
   );
 
+  const twoWays = [{ needs: [] }, { needs: [] }];
   const upDown = (B: number) => Math.sin(100 * B);
   it.each<[string, string, ReadonlyMap<string, Quantity>, RegExp]>([
     ["an unknown field", "graph", broken({ inputs: { B: "block.boar" } }), /no number block\.boar/],
@@ -105,6 +107,24 @@ describe("the checks themselves", () => {
       }),
       /H is not in/,
     ],
+    [
+      "a formula of one case that says otherwise",
+      "formulas",
+      broken({ formula: undefined, method: "Half.", routes: twoWays, cases: { 1: "B / 2", 2: "B / 3" } }),
+      /the formula gives/,
+    ],
+    [
+      "a case left out",
+      "formulas",
+      broken({ formula: undefined, method: "Half.", routes: twoWays, cases: { 1: "B / 2" } }),
+      /has cases 1, not 1, 2/,
+    ],
+    [
+      "a case with a wrong unit",
+      "dimensions",
+      broken({ formula: undefined, method: "Half.", routes: twoWays, cases: { 1: "B / 2", 2: "B^2 / 2" } }),
+      /the formula gives 2,0,0,0/,
+    ],
     ["no draw that can be", "formulas", broken({ compute: () => Number.NaN }), /only 0 draws/],
     ["a wrong unit", "dimensions", broken({ unit: "cm2" }), /the formula gives 1,0,0,0/],
     ["apples and pears", "dimensions", broken({ formula: "B + B^2" }), /unlike terms/],
@@ -134,6 +154,20 @@ describe("the checks themselves", () => {
   ])("finds %s", (_, name, catalog, text) => expect(all[name]!(catalog).faults.join("\n")).toMatch(text));
 });
 
+describe("the check of reasons to be without a formula", () => {
+  const inWords = catalogOf({ ...sound, formula: undefined, method: "Half of it." });
+  it.each<[string, ReadonlyMap<string, Quantity>, Parameters<typeof checkReasons>[1], RegExp]>([
+    ["none", inWords, {}, /has 0 reasons/],
+    ["two", inWords, { this: ["halfBore"], that: ["halfBore"] }, /has 2 reasons/],
+    ["one for a quantity with a formula", catalogOf(sound), { this: ["halfBore"] }, /needs no reason/],
+    ["one for nothing", inWords, { this: ["halfBore", "other"] }, /other: no quantity/],
+  ])("finds %s", (_, catalog, given, text) =>
+    expect(checkReasons(catalog, given).faults.join("\n")).toMatch(text),
+  );
+  it("passes one reason", () =>
+    expect(checkReasons(inWords, { this: ["halfBore"] })).toEqual({ checked: 1, faults: [] }));
+});
+
 describe("the check of units where there is no formula", () => {
   const inWords = (change: Partial<Quantity>) =>
     catalogOf({ ...sound, formula: undefined, method: "Half of it.", ...change });
@@ -149,9 +183,6 @@ describe("the check of units where there is no formula", () => {
     expect(checkScaling(inWords({}), {})).toEqual({ checked: 1, faults: [] });
     expect(checkScaling(asFactor, { halfBore: { because, constant: [-1, 0, 0, 0] } }).faults).toEqual([]);
     expect(checkScaling(withLength, { halfBore: { because, within: 0.05 } }).faults).toEqual([]);
-    expect(
-      checkScaling(withLength, { halfBore: { because, constant: [1, 0, 0, 0], partly: true } }).faults,
-    ).toEqual([]);
     expect(checkScaling(asFactor, { halfBore: { because, except: ["length"] } }).faults).toEqual([]);
   });
   it.each<[string, ReadonlyMap<string, Quantity>, Parameters<typeof checkScaling>[1], RegExp]>([

@@ -84,11 +84,16 @@ function drawsOf(spec: InputSpec, examples: readonly number[]): fc.Arbitrary<num
   return fc.noBias(fc.integer({ min: 0, max: STEPS })).map((step) => min + ((max - min) * step) / STEPS);
 }
 
-/** Random inputs of a quantity, the same in every run. */
-export function draws(quantity: Quantity, catalog: Catalog, count: number): readonly Numbers[] {
+/** Random inputs of a quantity, or of one way to it, the same in every run. */
+export function draws(
+  quantity: Quantity,
+  catalog: Catalog,
+  count: number,
+  inputs: Readonly<Record<string, string>> = quantity.inputs,
+): readonly Numbers[] {
   const given = quantity.examples.map((example) => givenOf(quantity, example, catalog).numbers);
   const record = Object.fromEntries(
-    Object.entries(quantity.inputs).map(([name, path]) => [
+    Object.entries(inputs).map(([name, path]) => [
       name,
       drawsOf(
         inputSpec(path, catalog)!,

@@ -1,6 +1,7 @@
 import type { TableRow } from "../read/FieldValue.ts";
 import { fields } from "../read/fieldCatalog.ts";
 import { unitOf } from "../units/findUnit.ts";
+import { isClosed } from "./formulaChecks.test-support.ts";
 import type { Quantity } from "./Quantity.ts";
 import { type Findings, over } from "./quantityCatalog.test-support.ts";
 import {
@@ -76,18 +77,11 @@ const scaleOf = (unit: string) => {
 
 /** What is wrong with the powers of one set of inputs, or undefined. */
 function faultOf(excess: readonly (readonly number[])[], departure?: Departure): string | undefined {
-  const { constant = [0, 0, 0, 0], partly, within = ROUNDING, except = [] } = departure ?? {};
+  const { constant = [0, 0, 0, 0], within = ROUNDING, except = [] } = departure ?? {};
   const told = bases.flatMap((base: Base, index) =>
     except.includes(base) ? [] : excess[index]!.map((power) => ({ base, power, whole: -constant[index]! })),
   );
-  // Where the constant acts on a part, one share of all its powers shows, the same in every base.
-  const shares = partly
-    ? told.filter(({ whole }) => whole !== 0).map(({ power, whole }) => power / whole)
-    : [1];
-  const share = shares.reduce((sum, one) => sum + one, 0) / shares.length;
-  if (!(share > 0 && share <= 1 + ROUNDING)) return `a share of ${share}`;
-  const allowed = partly ? 0.02 : within;
-  const off = told.find(({ power, whole }) => !(Math.abs(power - share * whole) <= allowed));
+  const off = told.find(({ power, whole }) => !(Math.abs(power - whole) <= within));
   return off && `${off.power.toFixed(4)} powers of ${off.base} too many`;
 }
 
@@ -97,7 +91,7 @@ function faultOf(excess: readonly (readonly number[])[], departure?: Departure):
  */
 export function checkScaling(catalog: Catalog, departures: Readonly<Record<string, Departure>>): Findings {
   const found = over(catalog, (one, fault) => {
-    if (one.formula !== undefined) return 0;
+    if (isClosed(one)) return 0;
     const examples = one.examples.map((example) => givenOf(one, example, catalog));
     const others = examples[0]!;
     const drawn = () => draws(one, catalog, DRAWS).map((numbers: Numbers) => ({ ...others, numbers }));
@@ -118,9 +112,7 @@ export function checkScaling(catalog: Catalog, departures: Readonly<Record<strin
       fault("scales by itself, so its departure is stale");
     return all.length > 0 ? 1 : 0;
   });
-  const stale = Object.keys(departures).filter(
-    (id) => catalog.get(id)?.formula !== undefined || !catalog.has(id),
-  );
+  const stale = Object.keys(departures).filter((id) => !catalog.has(id) || isClosed(catalog.get(id)!));
   return {
     ...found,
     faults: [...found.faults, ...stale.map((id) => `${id}: no quantity without a formula`)],

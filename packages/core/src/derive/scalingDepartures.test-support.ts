@@ -8,8 +8,6 @@ export interface Departure {
   readonly because: string;
   /** Powers of m, kg, s and K of the product of such numbers in the result; absent: none is a factor of the whole. */
   readonly constant?: readonly [number, number, number, number];
-  /** True where the number acts on part of the result, so that any share of its powers may show. */
-  readonly partly?: true;
   /** How far a power may be off, where such numbers are terms beside greater ones; a wrong unit is off by 1/2 or more. */
   readonly within?: number;
   /** Bases in which nothing can be told. */
@@ -29,7 +27,6 @@ const cycle: Departure = {
 /** The quantities without a formula that keep numbers with a unit of their own. It is checked to be just these. */
 export const departures: Readonly<Record<string, Departure>> = {
   pushrodReserve: steel,
-  camNosePressure: { because: "root of Young's modulus of steel", constant: [-0.5, 0.5, -1, 0] },
   dwellAtTopDeadCentre: {
     because: "half a millimetre below top dead centre, which goes in with its root",
     constant: [0.5, 0, 0, 0],

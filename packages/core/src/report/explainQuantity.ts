@@ -78,6 +78,10 @@ export function explainQuantity(quantity: Quantity, report?: Report): ReportDocu
       label: quantity.formula === undefined ? "method" : "formula",
       text: quantity.formula === undefined ? quantity.method! : `${quantity.symbol} = ${quantity.formula}`,
     },
+    ...Object.entries(quantity.cases).map(([name, formula]) => ({
+      label: `formula, ${quantity.routes.length > 0 ? "way " : ""}${name}`,
+      text: `${quantity.symbol} = ${formula}`,
+    })),
     ...inputLines(quantity, worked),
     ...describeRoutes(quantity).map((text, index) => ({ label: `way ${index + 1}`, text })),
     { label: "valid", text: quantity.valid },

@@ -21,6 +21,10 @@ export const crankEndPlay = quantity({
     { needs: ["L_th", "w_th", "t_th"], assumes: "the end play is what the sizes of the thrust bearing give" },
   ],
   method: "As measured; or the thrust journal’s length less the web and both washers.",
+  cases: {
+    1: "E_m",
+    2: "L_th - w_th - 2 * t_th",
+  },
   compute: ({ E_m, L_th, w_th, t_th }, _words, _tables, route) =>
     route === 0 ? E_m : playOf({ journalLength: L_th, webWidth: w_th, washerThickness: t_th }),
   shape: "monotone",

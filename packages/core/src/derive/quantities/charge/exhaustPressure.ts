@@ -16,6 +16,10 @@ export const exhaustPressure = quantity({
   ],
   method:
     "The back pressure entered or usual. A turbocharged engine without one: the manifold pressure, for turbines of well matched turbochargers hold back about as much as their compressors give (from memory).",
+  cases: {
+    1: "p_b",
+    2: "p_m",
+  },
   compute: ({ p_b, p_m }, _words, _tables, route) => (route === 0 ? p_b : p_m),
   shape: "monotone",
   valid: "mean over the exhaust stroke; pressure waves in the pipes move it either way",

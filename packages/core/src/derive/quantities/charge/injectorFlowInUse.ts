@@ -17,6 +17,10 @@ export const injectorFlowInUse = quantity({
   ],
   method:
     "The rated flow times the root of the pressure used over the rated pressure. Where a pressure is not given: the rated flow.",
+  cases: {
+    1: "m_ir * sqrt(p_i / p_ir)",
+    2: "m_ir",
+  },
   compute: ({ m_ir, p_ir, p_i }, _words, _tables, route) =>
     route === 0 ? injectorFlowAt({ ratedFlow: m_ir, ratedPressure: p_ir, pressure: p_i }) : m_ir,
   shape: "monotone",

@@ -13,6 +13,11 @@ export const powerInThisAir = quantity({
   choices: { kind: "induction.kind" },
   method:
     "Without boost the target power divided by the correction to standard air; with boost the target power.",
+  cases: {
+    "naturally-aspirated": "P_c / K_a",
+    turbocharged: "P_c",
+    supercharged: "P_c",
+  },
   compute: ({ P_c, K_a }, { kind }) => (kind === "naturally-aspirated" ? P_c / K_a : P_c),
   shape: "monotone",
   valid: "the target power meant for standard air; a compressor at its limit loses power with height too",

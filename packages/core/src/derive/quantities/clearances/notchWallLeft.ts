@@ -21,6 +21,10 @@ export const notchWallLeft = quantity({
   choices: { floor: "block.notchFloor" },
   method:
     "The floor stands the notch's depth beyond the bore wall at the rod's side. Its radial depth there (floor that follows the bore) or at half the notch's width (flat floor) comes off the wall.",
+  cases: {
+    flat: "t_w - max(0, sqrt((sqrt(B^2 / 4 - (z_0 + w / 2)^2) + p_n)^2 + max(z_0 + w / 2, W_n / 2)^2) - B / 2)",
+    "follows-bore": "t_w - max(0, sqrt((sqrt(B^2 / 4 - (z_0 + w / 2)^2) + p_n)^2 + (z_0 + w / 2)^2) - B / 2)",
+  },
   compute: ({ t_w, B, w, z_0, p_n, W_n }, { floor }) => {
     const sideFaceDistance = z_0 + w / 2;
     const distance = floor === "flat" ? Math.max(sideFaceDistance, W_n / 2) : sideFaceDistance;

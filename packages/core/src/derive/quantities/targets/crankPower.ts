@@ -14,6 +14,10 @@ export const crankPower = quantity({
   choices: { place: "targets.power.place" },
   method:
     "The target power itself when it is meant at the crankshaft; divided by 1 less the driveline loss when it is meant at the wheels.",
+  cases: {
+    "at crank": "P",
+    "at wheels": "P / (1 - k_d)",
+  },
   compute: ({ P, k_d }, { place }) =>
     place === "at wheels" ? crankPowerFromWheel({ wheelPower: P, drivelineLoss: k_d }) : P,
   shape: "monotone",

@@ -15,6 +15,10 @@ export const torqueTargetRatio = quantity({
   routes: [{ needs: ["T_t"] }, { needs: ["T_max"] }],
   method:
     "The target torque over the torque at the target power; without a target, the greatest of the torque curve.",
+  cases: {
+    1: "T_t / T_P",
+    2: "T_max / T_P",
+  },
   compute: ({ T_t, T_max, T_P }, _words, _tables, route) => (route === 0 ? T_t! : T_max!) / T_P!,
   shape: "monotone",
   valid: "any engine",

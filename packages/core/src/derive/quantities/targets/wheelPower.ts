@@ -14,6 +14,10 @@ export const wheelPower = quantity({
   choices: { place: "targets.power.place" },
   method:
     "The target power itself when it is meant at the wheels; multiplied by 1 less the driveline loss when it is meant at the crankshaft.",
+  cases: {
+    "at crank": "P * (1 - k_d)",
+    "at wheels": "P",
+  },
   compute: ({ P, k_d }, { place }) =>
     place === "at crank" ? wheelPowerFromCrank({ crankPower: P, drivelineLoss: k_d }) : P,
   shape: "monotone",

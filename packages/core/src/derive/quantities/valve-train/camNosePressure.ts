@@ -20,6 +20,10 @@ export const camNosePressure = quantity({
   } as Readonly<Record<string, string>>,
   routes: [{ needs: ["R_ro"] }, { needs: [], assumes: "a flat follower, since no roller radius is entered" }],
   method: "Hertz’s line contact of two steel bodies over the width of the lobe.",
+  cases: {
+    1: `sqrt(F_o * R_r / b_l * ${STEEL.modulusText} / (2 * (1 - ${STEEL.poissonRatio}^2)) * (1 / R_n + 1 / R_ro) / pi)`,
+    2: `sqrt(F_o * R_r / b_l * ${STEEL.modulusText} / (2 * (1 - ${STEEL.poissonRatio}^2)) * 1 / R_n / pi)`,
+  },
   compute: ({ F_o, R_r, b_l, R_n, R_ro }, _words, _tables, route) =>
     camContactPressure({
       force: F_o! * R_r!,
