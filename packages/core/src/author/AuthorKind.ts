@@ -38,6 +38,7 @@ const authorOnly = {
 /** Worth knowing, and no fault. */
 const notes = {
   overlap: "another rule that compares the same in the same direction",
+  "no-place": "a published source without the place in it",
   "asks-if-stated": "a rule that only asks whether something is stated",
 } as const;
 

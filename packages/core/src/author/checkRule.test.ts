@@ -500,6 +500,15 @@ describe("beside the other rules of the catalog", () => {
     expect(neighbour.otherwise.weight).toBe("stop");
     expect(checkRule(ruleText, rulePath, beside({}))).toEqual([]);
   });
+  it("a published source without the place in it is noted", () => {
+    const handbook = Object.keys(sources).find((id) => sources[id]!.kind === "handbook")!;
+    const cited = (place: string) =>
+      ruleText.replace("{ id: common-practice }", `{ id: common-practice }\n  - { id: ${handbook}${place} }`);
+    const [note, ...more] = checkRule(cited(""), rulePath, alone);
+    expect(more).toEqual([]);
+    expect(note).toMatchObject({ kind: "no-place", weight: "note", line: 30 });
+    expect(checkRule(cited(", where: table 3"), rulePath, alone)).toEqual([]);
+  });
   it("a rule that lists every word is noted: it asks whether something is stated", () => {
     const text = `id: power-place-stated
 title: The power target says where it is meant

@@ -11,8 +11,23 @@ const foundations: Readonly<Record<Standing, readonly SourceFile["kind"][]>> = {
   "from-memory": ["from-memory"],
 };
 
+/** Kinds of source that are printed, so that a reader can look the place up. */
+const PRINTED: ReadonlySet<SourceFile["kind"]> = new Set(["standard", "handbook", "textbook", "paper"]);
+
+function withoutPlace({ file, sources }: CheckedRule): readonly AuthorIssue[] {
+  return file.sources.flatMap(({ id, where }, index): readonly AuthorIssue[] => {
+    const kind = sources[id]?.kind;
+    if (kind === undefined || !PRINTED.has(kind) || where !== undefined) return [];
+    const found = `"${id}", a ${kind}, without the place in it`;
+    return [
+      { kind: "no-place", path: ["sources", index], found, expected: "where: a section, table or page" },
+    ];
+  });
+}
+
 /** Every source is listed, and every limit rests on a source of the kind that its standing claims. */
-export function checkSources({ file, sources }: CheckedRule): readonly AuthorIssue[] {
+export function checkSources(checked: CheckedRule): readonly AuthorIssue[] {
+  const { file, sources } = checked;
   const known = Object.keys(sources);
   const unknown = file.sources.flatMap(({ id }, index): readonly AuthorIssue[] => {
     if (Object.hasOwn(sources, id)) return [];
@@ -33,5 +48,5 @@ export function checkSources({ file, sources }: CheckedRule): readonly AuthorIss
     const expected = `a source that is ${foundations[standing].join(" or ")}, or a humbler standing`;
     return [{ kind: "unfounded-standing", path: ["limits", name, "standing"], found, expected }];
   });
-  return unknown.length > 0 ? unknown : unfounded;
+  return unknown.length > 0 ? unknown : [...unfounded, ...withoutPlace(checked)];
 }
