@@ -60,8 +60,8 @@ export interface ItemView {
   readonly confirmation?: string;
   /** Entries that would settle it, as paths. */
   readonly needs?: readonly string[];
-  /** Which inputs spread the compared value, as shares. */
-  readonly spread?: readonly { readonly name: string; readonly share: number }[];
+  /** Which inputs spread the compared value, as markup of our own components. */
+  readonly spread?: string;
   readonly lines: readonly LineView[];
 }
 

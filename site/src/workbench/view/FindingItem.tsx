@@ -4,6 +4,7 @@ import type { ItemView } from "../protocol.ts";
 import type { BenchActions, BenchState } from "../state/useBench.ts";
 import { ConfirmForm } from "./ConfirmForm.tsx";
 import { LineList } from "./LineList.tsx";
+import { Markup } from "./Markup.tsx";
 
 interface Props {
   readonly item: ItemView;
@@ -13,25 +14,6 @@ interface Props {
   readonly goTo: (path: string) => void;
   readonly state: BenchState;
   readonly actions: BenchActions;
-}
-
-const percent = (share: number) => `${Math.round(share * 100)} %`;
-
-function Spread({ spread }: { readonly spread: NonNullable<ItemView["spread"]> }) {
-  return (
-    <div class="spread">
-      <b class="label">spread by</b>
-      <ul class="shares">
-        {spread.slice(0, 6).map(({ name, share }) => (
-          <li key={name}>
-            <span>{name}</span>
-            <meter min={0} max={1} value={share} aria-label={`${name}: ${percent(share)} of the spread`} />
-            <b class="number">{percent(share)}</b>
-          </li>
-        ))}
-      </ul>
-    </div>
-  );
 }
 
 /** One finding: its verdict and numbers at a glance, everything else when it is opened. */
@@ -55,7 +37,12 @@ export function FindingItem({ item, nameOf, goTo, state, actions }: Props) {
         {band !== undefined && <span class="glance number">{band.text}</span>}
       </summary>
       <LineList lines={lines[0]?.label === word ? lines.slice(1) : lines} />
-      {spread !== undefined && <Spread spread={spread} />}
+      {spread !== undefined && (
+        <div class="spread">
+          <b class="label">spread by</b>
+          <Markup html={spread} />
+        </div>
+      )}
       {entries.length > 0 && (
         <p class="needs">
           <b class="label">go to</b>

@@ -3,8 +3,12 @@ import { type Build, Nominals, type Trace, traceKinds, traceOverTurn } from "tri
 import { CurveChart } from "../../pictures/CurveChart.tsx";
 import { DeckStack } from "../../pictures/DeckStack.tsx";
 import { Mechanism } from "../../pictures/Mechanism.tsx";
+import { RingPack } from "../../pictures/RingPack.tsx";
 import { deckStackOf } from "../../pictures/scene/deckStackOf.ts";
+import { ringPackOf } from "../../pictures/scene/ringPackOf.ts";
 import { sceneOf } from "../../pictures/scene/sceneOf.ts";
+import { throwsOf } from "../../pictures/scene/throwsOf.ts";
+import { Throws } from "../../pictures/Throws.tsx";
 import type { Choice, Drawing, FromViewer, ToViewer, View } from "../protocol.ts";
 import { charts } from "./charts.ts";
 import { readWhatCan } from "./readWhatCan.ts";
@@ -53,6 +57,16 @@ export class Viewer {
     return [
       stack("deckClearance", "From the crankshaft to the deck"),
       stack("squishGap", "From the crankshaft to the head"),
+      {
+        id: "ringPack",
+        title: "Ring pack",
+        html: render(<RingPack pack={ringPackOf(this.nominals!)} name={this.build!.name} />),
+      },
+      {
+        id: "throws",
+        title: "Throws, seen along the crankshaft",
+        html: render(<Throws throws={throwsOf(this.nominals!)} name={this.build!.name} />),
+      },
     ];
   }
 

@@ -1,17 +1,16 @@
-import { confirmationPath, describeReport, fieldLabel, type Report, type ReportVerdict } from "trialfit";
+import { confirmationPath, describeReport, type Report, type ReportVerdict } from "trialfit";
 import type { ItemView, ReportView, SectionView } from "../protocol.ts";
+import { drawSpread } from "./drawSpread.tsx";
 import { viewDocument } from "./viewDocument.ts";
 
 const MOST_WANTED = 12;
-const LEAST_SHARE = 0.01;
 
-function spreadOf(verdict: ReportVerdict, report: Report): NonNullable<ItemView["spread"]> {
-  if (verdict.verdict !== "open") return [];
+/** What spreads the value that a verdict leaves open. */
+function spreadOf(verdict: ReportVerdict, report: Report): string | undefined {
+  if (verdict.verdict !== "open") return undefined;
   const open = verdict.comparisons.find(({ state }) => state === "possible");
-  const quantity = report.quantities.find(({ id }) => id === open?.fact);
-  return (quantity?.spreadBy ?? [])
-    .filter(({ share }) => share >= LEAST_SHARE)
-    .map(({ path, share }) => ({ name: fieldLabel(path), share }));
+  const spread = report.quantities.find(({ id }) => id === open?.fact)?.spreadBy ?? [];
+  return spread.length === 0 ? undefined : drawSpread(spread);
 }
 
 function ofVerdict(item: ItemView, verdict: ReportVerdict, report: Report): ItemView {
@@ -25,7 +24,7 @@ function ofVerdict(item: ItemView, verdict: ReportVerdict, report: Report): Item
     parts: verdict.parts,
     ...(verdict.confirm === undefined ? {} : { confirmation: confirmationPath(verdict.rule) }),
     ...(needs.length === 0 ? {} : { needs }),
-    ...(spread.length === 0 ? {} : { spread }),
+    ...(spread === undefined ? {} : { spread }),
   };
 }
 
