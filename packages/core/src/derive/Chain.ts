@@ -33,13 +33,17 @@ export const movedOnce = (fields: ReadonlyMap<string, number>): Moved => ({
   touches: new Map(),
 });
 
-/** Points at which always the same fields are moved, each given as one number for each field in order [SI]. */
+/**
+ * Points at which always the same fields are moved, each given as one number for each field in order [SI]. What it
+ * gives serves until the next point: a search asks for thousands.
+ */
 export function movedAlong(paths: readonly string[]): (point: readonly number[]) => Moved {
-  const touches = new Map<string, boolean>();
+  const fields = new Map<string, number>();
+  const moved: Moved = { fields, known: new Map(), once: false, touches: new Map() };
   return (point) => {
-    const fields = new Map<string, number>();
     for (let index = 0; index < paths.length; index += 1) fields.set(paths[index]!, point[index]!);
-    return { fields, known: new Map(), once: false, touches };
+    moved.known.clear();
+    return moved;
   };
 }
 
@@ -47,6 +51,8 @@ export function movedAlong(paths: readonly string[]): (point: readonly number[])
 interface Searched {
   readonly paths: readonly string[];
   readonly nominals: readonly number[];
+  /** The point that is asked for. */
+  readonly point: Float64Array;
   readonly memory: PointMemory;
 }
 
@@ -145,7 +151,12 @@ export class Chain {
         return value?.kind === "dimension" ? [{ path, nominal: value.nominal }] : [];
       });
       const paths = given.map(({ path }) => path);
-      searched = { paths, nominals: given.map(({ nominal }) => nominal), memory: new PointMemory() };
+      searched = {
+        paths,
+        nominals: given.map(({ nominal }) => nominal),
+        point: new Float64Array(paths.length),
+        memory: new PointMemory(paths.length),
+      };
       this.searched.set(id, searched);
     }
     return searched;
@@ -153,8 +164,7 @@ export class Chain {
 
   /** Computes a searching quantity once for each set of values that it rests on. */
   private search(quantity: Quantity, moved: Moved): number {
-    const { paths, nominals, memory } = this.searchedOf(quantity);
-    const point = new Float64Array(paths.length);
+    const { paths, nominals, point, memory } = this.searchedOf(quantity);
     for (let index = 0; index < paths.length; index += 1)
       point[index] = moved.fields.get(paths[index]!) ?? nominals[index]!;
     return memory.at(point, () => this.compute(quantity, moved));
