@@ -1,5 +1,6 @@
 import { type RuleFile, ruleFiles, setFiles } from "@trialfit/rules";
-import { Evaluation, type EvaluationOptions } from "./live/Evaluation.ts";
+import { Evaluation } from "./live/Evaluation.ts";
+import type { EvaluationOptions } from "./live/EvaluationOptions.ts";
 import type { Report } from "./report/Report.ts";
 
 export interface EvaluateOptions extends EvaluationOptions {

@@ -2,20 +2,22 @@
  * The evaluator alone, for pages: it takes the rules as data, which a page can fetch beside it, and carries neither
  * them nor the reading of YAML.
  */
-import { Evaluation, type EvaluationOptions } from "./live/Evaluation.ts";
+import { Evaluation } from "./live/Evaluation.ts";
+import type { EvaluationOptions } from "./live/EvaluationOptions.ts";
 import { type Refinement, refine, type StopSignal } from "./live/refine.ts";
 import type { Report } from "./report/Report.ts";
 import type { RuleCatalog } from "./sets/applySetTo.ts";
 
 export { quantities } from "./derive/generated/quantities.ts";
-export type { EvaluationOptions } from "./live/Evaluation.ts";
+export type { EvaluationOptions } from "./live/EvaluationOptions.ts";
 export type { Refinement, StopSignal } from "./live/refine.ts";
 export type { Build } from "./read/Build.ts";
 export { type Field, fieldLabel, fields } from "./read/fieldCatalog.ts";
 export { formatProblem, InputError, type Problem } from "./read/Problem.ts";
 export { readBuild } from "./read/readData.ts";
 export { withField } from "./read/withField.ts";
-export type { Report, ReportPending, ReportVerdict } from "./report/Report.ts";
+export type { Report, ReportVerdict } from "./report/Report.ts";
+export type { PendingRule, ReportPending } from "./report/ReportPending.ts";
 export type { RuleCatalog } from "./sets/applySetTo.ts";
 export { formatNumber } from "./units/formatNumber.ts";
 

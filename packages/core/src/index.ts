@@ -57,7 +57,7 @@ export { RuleError } from "./judge/RuleError.ts";
 export { checkDrawing, type Drawing, type HoldsIn, MOST_DRAWS } from "./judge/sampleVerdicts.ts";
 export { type BandEnd, type TemplatePiece, templateNames, templatePieces } from "./judge/templateNames.ts";
 export { type Comparison, type TraceBand, type VerdictWord, verdictWords } from "./judge/Verdict.ts";
-export type { EvaluationOptions } from "./live/Evaluation.ts";
+export type { EvaluationOptions } from "./live/EvaluationOptions.ts";
 export type { Refinement, StopSignal } from "./live/refine.ts";
 export { type RefineOptions, refineBuild } from "./live/refineBuild.ts";
 export type { Build } from "./read/Build.ts";
@@ -102,10 +102,8 @@ export { findNames } from "./report/findNames.ts";
 export { type FindingGroup, findingGroups, groupFindings, groupOf } from "./report/groupFindings.ts";
 export { printBand } from "./report/printValue.ts";
 export type {
-  PendingRule,
   Report,
   ReportField,
-  ReportPending,
   ReportQuantity,
   ReportStatistics,
   ReportSummary,
@@ -119,6 +117,7 @@ export type {
   ReportDocument,
   Tone,
 } from "./report/ReportDocument.ts";
+export type { PendingRule, ReportPending } from "./report/ReportPending.ts";
 export { renderMarkdown } from "./report/renderMarkdown.ts";
 export { renderText, type TextStyle } from "./report/renderText.ts";
 export { applySet } from "./sets/applySet.ts";

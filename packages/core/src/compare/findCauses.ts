@@ -1,6 +1,7 @@
-import { Chain, unmoved } from "../derive/Chain.ts";
-import { isContradiction } from "../derive/isContradiction.ts";
+import { Chain } from "../derive/Chain.ts";
+import { unmoved } from "../derive/Moved.ts";
 import type { Catalog } from "../derive/rootsOf.ts";
+import { unlessImpossible } from "../derive/unlessImpossible.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
 import type { Cause } from "./BuildChange.ts";
 
@@ -12,12 +13,8 @@ function nominals(values: Values, catalog: Catalog, wanted: readonly string[]): 
   return new Map(
     wanted.flatMap((id) => {
       if (chain.finder.lacking(id).length > 0) return [];
-      try {
-        return [[id, chain.at(id, unmoved)] as const];
-      } catch (error) {
-        if (isContradiction(error)) return [];
-        throw error;
-      }
+      const value = unlessImpossible(() => chain.at(id, unmoved));
+      return value === undefined ? [] : [[id, value] as const];
     }),
   );
 }

@@ -1,4 +1,5 @@
 import type { FieldValue, TableRow } from "../read/FieldValue.ts";
+import type { Moved } from "./Moved.ts";
 import { PointMemory } from "./PointMemory.ts";
 import type { Quantity } from "./Quantity.ts";
 import { type Catalog, type Overrides, type RootFinder, rootFinderOf } from "./rootsOf.ts";
@@ -6,47 +7,18 @@ import type { TakenRoute } from "./routeOf.ts";
 
 type Values = ReadonlyMap<string, FieldValue>;
 
-/** Fields moved off their nominal values, and what was worked out for them. */
-export interface Moved {
-  readonly fields: ReadonlyMap<string, number>;
-  readonly known: Map<string, number>;
-  /** True where these values will hardly be asked for again, so that nothing of them is kept. */
-  readonly once: boolean;
-  /** Whether a quantity rests on any of the fields; points at which the same fields are moved can share it. */
-  readonly touches: Map<string, boolean>;
-}
-
 /** What a computation is given that has no tolerance. */
 interface Fixed {
   readonly words: Readonly<Record<string, string>>;
   readonly tables: Readonly<Record<string, readonly TableRow[]>>;
 }
 
-/** Nothing moved. */
-export const unmoved: Moved = { fields: new Map(), known: new Map(), once: false, touches: new Map() };
-
-/** Fields to compute with in place of their nominal values [SI]; they will hardly be asked for again. */
-export const movedOnce = (fields: ReadonlyMap<string, number>): Moved => ({
-  fields,
-  known: new Map(),
-  once: true,
-  touches: new Map(),
-});
-
-/** Points at which always the same fields are moved, each given as one number for each field in order [SI]. */
-export function movedAlong(paths: readonly string[]): (point: readonly number[]) => Moved {
-  const touches = new Map<string, boolean>();
-  return (point) => {
-    const fields = new Map<string, number>();
-    for (let index = 0; index < paths.length; index += 1) fields.set(paths[index]!, point[index]!);
-    return { fields, known: new Map(), once: false, touches };
-  };
-}
-
 /** What a searching quantity rests on that can be moved, with its value at every point so far. */
 interface Searched {
   readonly paths: readonly string[];
   readonly nominals: readonly number[];
+  /** The point that is asked for. */
+  readonly point: Float64Array;
   readonly memory: PointMemory;
 }
 
@@ -154,7 +126,12 @@ export class Chain {
         return value?.kind === "dimension" ? [{ path, nominal: value.nominal }] : [];
       });
       const paths = given.map(({ path }) => path);
-      searched = { paths, nominals: given.map(({ nominal }) => nominal), memory: new PointMemory() };
+      searched = {
+        paths,
+        nominals: given.map(({ nominal }) => nominal),
+        point: new Float64Array(paths.length),
+        memory: new PointMemory(paths.length),
+      };
       this.searched.set(id, searched);
     }
     return searched;
@@ -162,8 +139,7 @@ export class Chain {
 
   /** Computes a searching quantity once for each set of values that it rests on. */
   private search(quantity: Quantity, moved: Moved): number {
-    const { paths, nominals, memory } = this.searchedOf(quantity);
-    const point = new Float64Array(paths.length);
+    const { paths, nominals, point, memory } = this.searchedOf(quantity);
     for (let index = 0; index < paths.length; index += 1)
       point[index] = moved.fields.get(paths[index]!) ?? nominals[index]!;
     return memory.at(point, () => this.compute(quantity, moved));

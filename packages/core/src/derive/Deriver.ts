@@ -1,29 +1,21 @@
 import type { FieldValue } from "../read/FieldValue.ts";
 import { fieldLabel } from "../read/fieldCatalog.ts";
 import { formatNumber } from "../units/formatNumber.ts";
-import { Chain, movedAlong, unmoved } from "./Chain.ts";
+import { Chain } from "./Chain.ts";
 import type { Derivation } from "./Derivation.ts";
 import { describeContradiction } from "./describeContradiction.ts";
 import { isAssumed } from "./isAssumed.ts";
 import { isContradiction } from "./isContradiction.ts";
+import { movedAlong, unmoved } from "./Moved.ts";
 import type { Quantity } from "./Quantity.ts";
 import { derivationKey, rememberDerivation, rememberedDerivation } from "./rememberDerivation.ts";
 import type { Catalog, Overrides } from "./rootsOf.ts";
 import type { Steps } from "./Steps.ts";
 import { searchBandInSteps, type Tolerance } from "./searchBand.ts";
 import { rootSumSquare } from "./statistics/rootSumSquare.ts";
+import { unlessImpossible } from "./unlessImpossible.ts";
 
 type Values = ReadonlyMap<string, FieldValue>;
-
-/** What a statistic comes to, or undefined where it meets inputs that cannot be: it must not change a value. */
-function possibly<T>(statistic: () => T): T | undefined {
-  try {
-    return statistic();
-  } catch (error) {
-    if (isContradiction(error)) return undefined;
-    throw error;
-  }
-}
 
 /** The quantities of one build, derived one by one as they are asked for. */
 export class Deriver {
@@ -63,7 +55,7 @@ export class Deriver {
   nominal(id: string): number | undefined {
     if (this.nominals.has(id)) return this.nominals.get(id);
     const lacks = this.chain.finder.lacking(id).length > 0;
-    const nominal = lacks ? undefined : possibly(() => this.chain.at(id, unmoved));
+    const nominal = lacks ? undefined : unlessImpossible(() => this.chain.at(id, unmoved));
     this.nominals.set(id, nominal);
     return nominal;
   }
@@ -76,7 +68,10 @@ export class Deriver {
 
   /** What needs no search: a quantity that was derived from the same values before, or lacks an input. */
   known(id: string): Derivation | undefined {
-    const known = this.results.get(id) ?? this.lacking(id) ?? rememberedDerivation(this.keyOf(id));
+    const missing = this.chain.finder.lacking(id);
+    const known =
+      this.results.get(id) ??
+      (missing.length > 0 ? { state: "missing", id, missing } : rememberedDerivation(this.keyOf(id)));
     if (known !== undefined) this.results.set(id, known);
     return known;
   }
@@ -89,11 +84,6 @@ export class Deriver {
     rememberDerivation(this.keyOf(id), result);
     this.results.set(id, result);
     return result;
-  }
-
-  private lacking(id: string): Derivation | undefined {
-    const missing = this.chain.finder.lacking(id);
-    return missing.length === 0 ? undefined : { state: "missing", id, missing };
   }
 
   private keyOf(id: string): string {
@@ -146,7 +136,9 @@ export class Deriver {
     const at = (point: readonly number[]) => this.chain.at(id, moved(point));
     const guarded = shape === "guarded";
     const band = yield* searchBandInSteps(at, tolerances, nominal, guarded);
-    const likely = nominalOnly ? undefined : possibly(() => rootSumSquare(at, tolerances, band, guarded));
+    const likely = nominalOnly
+      ? undefined
+      : unlessImpossible(() => rootSumSquare(at, tolerances, band, guarded));
     return {
       nominal,
       ...band,

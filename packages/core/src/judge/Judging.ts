@@ -1,26 +1,15 @@
 import type { Derivation } from "../derive/Derivation.ts";
-import { Deriver } from "../derive/Deriver.ts";
 import { placesOf } from "../derive/places.ts";
 import type { Catalog } from "../derive/rootsOf.ts";
 import type { Steps } from "../derive/Steps.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
 import type { CompiledRule } from "./CompiledRule.ts";
+import { Ground } from "./Ground.ts";
 import type { Judged } from "./Judged.ts";
-import { judgeAll } from "./judgeAll.ts";
-import { lookupOf } from "./lookupOf.ts";
 import { whereJudged } from "./whereJudged.ts";
 import { worstPlace } from "./worstPlace.ts";
 
 type Values = ReadonlyMap<string, FieldValue>;
-
-/** The engine as a whole or one place in it, with the quantities that are wanted there. */
-interface Ground {
-  readonly values: Values;
-  readonly wanted: ReadonlySet<string>;
-  readonly deriver: Deriver;
-  /** For people: `cylinder 3`. */
-  readonly label?: string;
-}
 
 /** Rules that are judged on the same grounds; of several grounds the worst stands for the rule. */
 interface Bench {
@@ -49,20 +38,16 @@ export class Judging {
     this.catalog = catalog;
     this.rules = rules;
     const { whole, common, placed, differs } = whereJudged(values, rules, catalog);
-    const ground = (from: Values, wanted: Iterable<string>): Ground => ({
-      values: from,
-      wanted: new Set(wanted),
-      deriver: new Deriver(from, catalog),
-    });
-    this.whole = ground(whole, [...rules.flatMap((rule) => this.factsOf(rule)), ...more]);
+    const asked = rules.flatMap((rule) => this.factsOf(rule));
+    this.whole = new Ground(whole, catalog, [...asked, ...more]);
     this.benches = [
       { rules: common },
       ...placed.map(({ kind, rules: here }) => ({
         rules: here,
-        places: placesOf(kind, values).map((place) => ({
-          ...ground(place.values, here.flatMap((rule) => this.factsOf(rule)).filter(differs)),
-          label: place.label,
-        })),
+        places: placesOf(kind, values).map((place) => {
+          const wanted = here.flatMap((rule) => this.factsOf(rule)).filter(differs);
+          return new Ground(place.values, catalog, wanted, place.label);
+        }),
       })),
     ];
   }
@@ -133,7 +118,7 @@ export class Judging {
       );
       if (ready.length === 0) continue;
       const found: (readonly Judged[])[] = [];
-      for (const ground of grounds) found.push(await this.judgeAt(ground, ready));
+      for (const ground of grounds) found.push(await ground.judge(ready, this.derivations));
       for (const [index, rule] of ready.entries()) {
         const all = found.map((here) => here[index]!);
         this.done.set(rule, places === undefined ? all[0] : worstPlace(all));
@@ -144,16 +129,6 @@ export class Judging {
   private isDerived(fact: string, grounds: readonly Ground[]): boolean {
     return [this.whole, ...grounds].every(
       ({ wanted, deriver }) => !wanted.has(fact) || deriver.results.has(fact),
-    );
-  }
-
-  private async judgeAt({ values, deriver, label }: Ground, rules: readonly CompiledRule[]) {
-    const derivations =
-      label === undefined ? deriver.results : new Map([...this.derivations, ...deriver.results]);
-    const verdicts = await judgeAll(rules, lookupOf(values, derivations));
-    const more = { chain: deriver.chain, ...(label === undefined ? {} : { at: label }) };
-    return rules.map(
-      (rule, index): Judged => ({ rule, verdict: verdicts[index]!, values, derivations, ...more }),
     );
   }
 

@@ -1,5 +1,6 @@
-import { Chain, type Moved, movedOnce } from "../derive/Chain.ts";
+import { Chain } from "../derive/Chain.ts";
 import { isContradiction } from "../derive/isContradiction.ts";
+import { type Moved, movedOnce } from "../derive/Moved.ts";
 import type { Place } from "../derive/places.ts";
 import type { Catalog } from "../derive/rootsOf.ts";
 import { drawEngine, type Varying, varyingOf } from "../derive/statistics/drawEngine.ts";

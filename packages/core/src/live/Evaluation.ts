@@ -1,4 +1,4 @@
-import type { SetFile, Use } from "@trialfit/rules";
+import type { Use } from "@trialfit/rules";
 import { exchangeParts } from "../choose/exchangeParts.ts";
 import { quantities } from "../derive/generated/quantities.ts";
 import { finish, type Steps } from "../derive/Steps.ts";
@@ -9,41 +9,16 @@ import { compileRules } from "../judge/compileRules.ts";
 import { withSettlement } from "../judge/howToSettle.ts";
 import type { Judged } from "../judge/Judged.ts";
 import { Judging } from "../judge/Judging.ts";
-import { checkDrawing, type Drawing, type Samples, sampleInSteps } from "../judge/sampleVerdicts.ts";
+import { checkDrawing, type Samples, sampleInSteps } from "../judge/sampleVerdicts.ts";
 import { asOfStage } from "../judge/unmeasured.ts";
 import { asBuild } from "../read/asBuild.ts";
 import type { Build } from "../read/Build.ts";
-import type { Stage } from "../read/FieldSpec.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
 import { makeReport } from "../report/makeReport.ts";
 import type { Report, ReportExchange } from "../report/Report.ts";
 import { applySetTo, type RuleCatalog } from "../sets/applySetTo.ts";
+import type { EvaluationOptions } from "./EvaluationOptions.ts";
 import { pendingOf } from "./pendingOf.ts";
-
-/** How to evaluate, whatever the rules are. */
-export interface EvaluationOptions {
-  /**
-   * Judge only the rules of this stage, as it stands then: what is to be measured by it and was not, leaves a rule
-   * open. Absent: every rule, by whatever sizes the build gives.
-   */
-  readonly stage?: Stage;
-  /**
-   * Sets of rules: names of known ones, or sets as data; the last is applied, the others may be extended by it.
-   * Absent: every rule, for the use that the build states.
-   */
-  readonly sets?: readonly (string | SetFile)[];
-  /**
-   * Quantities to compute beside those that the rules ask for: their ids, or `all` of them, which takes some
-   * seconds, since many are searched over a whole cycle and all tolerances. Absent: none.
-   */
-  readonly quantities?: "all" | readonly string[];
-  /**
-   * Draw so many engines within the tolerances, and say of each rule in how many it holds, and of each quantity that a
-   * rule or the list of quantities names how it scatters. The verdicts stay what they are. 1000 engines take up to a
-   * minute with every rule of the catalog. Absent: none.
-   */
-  readonly statistics?: Drawing;
-}
 
 /** The build as if it stated this use. */
 function forUse(build: Build, use: Use): Build {

@@ -6,7 +6,7 @@ import type { Judged } from "../judge/Judged.ts";
 import type { Judging } from "../judge/Judging.ts";
 import { factOfDerivation, factOfField } from "../judge/lookupOf.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
-import type { PendingRule, ReportPending } from "../report/Report.ts";
+import type { PendingRule, ReportPending } from "../report/ReportPending.ts";
 
 type Values = ReadonlyMap<string, FieldValue>;
 

@@ -11,14 +11,8 @@ import type { FieldValue } from "../read/FieldValue.ts";
 import { nearestWord } from "../read/nearestWord.ts";
 import { hashBuild } from "./hashBuild.ts";
 import { printField } from "./printValue.ts";
-import type {
-  Report,
-  ReportExchange,
-  ReportPending,
-  ReportStatistics,
-  ReportSummary,
-  ReportVerdict,
-} from "./Report.ts";
+import type { Report, ReportExchange, ReportStatistics, ReportSummary, ReportVerdict } from "./Report.ts";
+import type { ReportPending } from "./ReportPending.ts";
 import { reportFields } from "./reportFields.ts";
 import { reportQuantity } from "./reportQuantity.ts";
 import { ASKING, reportVerdict } from "./reportVerdict.ts";

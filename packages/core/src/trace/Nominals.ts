@@ -1,10 +1,11 @@
-import { Chain, unmoved } from "../derive/Chain.ts";
+import { Chain } from "../derive/Chain.ts";
 import type { Derivation } from "../derive/Derivation.ts";
 import { deriveAll } from "../derive/deriveAll.ts";
 import { quantities } from "../derive/generated/quantities.ts";
 import { type Asking, pathsOf } from "../derive/groupsOf.ts";
 import { isAssumed } from "../derive/isAssumed.ts";
 import { isContradiction } from "../derive/isContradiction.ts";
+import { unmoved } from "../derive/Moved.ts";
 import { routeAt, routeOf } from "../derive/routeOf.ts";
 import { withDefaults } from "../derive/withDefaults.ts";
 import type { Build } from "../read/Build.ts";

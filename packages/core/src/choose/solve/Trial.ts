@@ -1,5 +1,6 @@
-import { Chain, movedOnce } from "../../derive/Chain.ts";
+import { Chain } from "../../derive/Chain.ts";
 import { isContradiction } from "../../derive/isContradiction.ts";
+import { movedOnce } from "../../derive/Moved.ts";
 import type { Catalog } from "../../derive/rootsOf.ts";
 import type { DimensionValue, FieldValue } from "../../read/FieldValue.ts";
 import { type Aim, missOf, type Wanted } from "./Wanted.ts";

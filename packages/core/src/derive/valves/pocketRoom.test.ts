@@ -1,8 +1,9 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { readBuildText } from "../../read/readBuild.ts";
-import { Chain, movedAlong, unmoved } from "../Chain.ts";
+import { Chain } from "../Chain.ts";
 import { quantities } from "../generated/quantities.ts";
+import { movedAlong, unmoved } from "../Moved.ts";
 import { withDefaults } from "../withDefaults.ts";
 
 const text = readFileSync(new URL("../../../demo/larkspur-hill.yaml", import.meta.url), "utf8");
