@@ -113,9 +113,13 @@ describe("trialfit rule check with a set", () => {
   });
   it("finds nothing to mend in the set that the site shows, whose own rule notices every slip", () => {
     const { status, stdout } = runCommand(["rule", "check", shown]);
-    expect(stdout).toMatch(/rules 1, [\s\S]*noticed by the rules' own examples \d+ \(100 %\)\nNothing to mend/);
+    expect(stdout).toMatch(
+      /rules 1, [\s\S]*noticed by the rules' own examples \d+ \(100 %\)\nNothing to mend/,
+    );
     expect(status).toBe(0);
-    const kinds = applySet([readSetText(readFileSync(shown, "utf8"), shown)]).departures.map(({ kind }) => kind);
+    const kinds = applySet([readSetText(readFileSync(shown, "utf8"), shown)]).departures.map(
+      ({ kind }) => kind,
+    );
     expect(kinds).toEqual(["use", "rule", "limit", "silence"]);
   });
 });
