@@ -20,6 +20,7 @@ export interface RecalledTable {
 }
 
 const band = ({ usual, spread }: MaterialProperty) => `${usual} ± ${spread}`;
+const times = (count: number) => count.toExponential().replace("+", "");
 const percent = (share: number) => `± ${Math.round(share * 100)} %`;
 
 /** Every table of which at least a part is recalled and not checked against a source: there to be disputed. */
@@ -69,7 +70,7 @@ export const recalledTables: readonly RecalledTable[] = [
     rows: Object.values<Strength>(strengths).map((one) => [
       one.name,
       ...[one.temperatures, one.yield, one.tensile, one.fatigue].map((list) => list.join(", ")),
-      one.hours === undefined ? one.cycles.toExponential() : `${one.cycles.toExponential()}, ${one.hours} h`,
+      one.hours === undefined ? times(one.cycles) : `${times(one.cycles)}, ${one.hours} h`,
       percent(one.spread),
       one.source,
     ]),
