@@ -50,6 +50,7 @@ export * from "./charge/inletMachIndex.ts";
 export * from "./charge/meanEffectivePressure.ts";
 export * from "./charge/power.ts";
 export * from "./charge/torqueCurve.ts";
+export * from "./charge/torqueEstimate.ts";
 export * from "./check/requireAll.ts";
 export * from "./clearance/counterweightToCase.ts";
 export * from "./clearance/neighbourRodGap.ts";
