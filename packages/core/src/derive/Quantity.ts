@@ -15,6 +15,12 @@ export interface QuantityExample {
   readonly from?: SourceReference;
 }
 
+/** One row of what a value counts or sums. */
+export interface ListedRow {
+  readonly label: string;
+  readonly text: string;
+}
+
 /** One of several ways to the same value, by what is known. */
 export interface Route {
   /** Names of inputs, choices and tables that only this way needs. */
@@ -86,6 +92,8 @@ export interface QuantityDeclaration<N extends Names<N>, C extends Names<C>, T e
   readonly display?: true;
   /** True where a band has no meaning (a place, such as a crank angle): shown at the nominal values, never judged. */
   readonly nominalOnly?: true;
+  /** What the value counts, row by row at the nominal values, as an explanation prints it. Takes what `compute` takes. */
+  readonly listing?: (numbers: Readonly<Record<keyof N & string, number>>) => readonly ListedRow[];
 }
 
 /** A declared quantity with its input types forgotten, as the evaluator handles it. */
@@ -116,6 +124,7 @@ export interface Quantity {
   readonly examples: readonly QuantityExample[];
   readonly display: boolean;
   readonly nominalOnly: boolean;
+  readonly listing: ((numbers: Readonly<Record<string, number>>) => readonly ListedRow[]) | undefined;
 }
 
 /**
@@ -146,5 +155,6 @@ export function quantity<
     cases: declaration.cases ?? {},
     display: declaration.display ?? false,
     nominalOnly: declaration.nominalOnly ?? false,
+    listing: declaration.listing,
   } as Quantity;
 }

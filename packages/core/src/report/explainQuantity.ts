@@ -32,7 +32,7 @@ function inputLines(quantity: Quantity, worked: ReportQuantity | undefined): rea
   ];
 }
 
-function workedItem(worked: ReportQuantity, build: string): DocumentItem {
+function workedItem(quantity: Quantity, worked: ReportQuantity, build: string): DocumentItem {
   if (worked.state === "missing") {
     return {
       title: build,
@@ -65,6 +65,7 @@ function workedItem(worked: ReportQuantity, build: string): DocumentItem {
         ? []
         : [{ label: "assumed", text: worked.assumed!.map(fieldLabel).join("; ") }]),
       ...(worked.takenFor ?? []).map((text) => ({ label: "assumed", text })),
+      ...(worked.inputs === undefined ? [] : (quantity.listing?.(worked.inputs) ?? [])),
     ],
   };
 }
@@ -94,7 +95,7 @@ export function explainQuantity(quantity: Quantity, report?: Report): ReportDocu
       { heading: "Quantity", items: [{ title: quantity.name, id: quantity.id, tone: "plain", lines }] },
       ...(worked === undefined
         ? []
-        : [{ heading: "Worked", items: [workedItem(worked, report!.build.name)] }]),
+        : [{ heading: "Worked", items: [workedItem(quantity, worked, report!.build.name)] }]),
     ],
     closing: statisticsNote(report),
   };

@@ -1,7 +1,7 @@
 import { fc, test as property } from "@fast-check/vitest";
 import { expect, test } from "vitest";
 import { between, near, nearly, refuses, refusesNonFinite, rpm } from "../check/support.test-support.ts";
-import { criticalSpeeds } from "./criticalSpeeds.ts";
+import { criticalSpeeds, criticalsWithin } from "./criticalSpeeds.ts";
 
 const input = { angularFrequency: 383.2 * 2 * Math.PI, cylinders: 6, greatestOrder: 6 };
 
@@ -31,3 +31,26 @@ property.prop([between(100, 9000), orders])("speed times order is the natural fr
   expect(speeds.at(-1)!.order).toBe(order);
   for (const speed of speeds) nearly(speed.angularSpeed * speed.order, f, 1e-14);
 });
+
+test("within a range, by hand: 22992 rpm over 3.5 to 12 from 1900 to 7600 rpm, three of them majors of a six", () => {
+  const range = { ...input, greatestOrder: 12, lowest: 1900 * rpm, highest: 7600 * rpm };
+  const within = criticalsWithin(range);
+  expect(within.map(({ order }) => order)).toEqual(Array.from({ length: 18 }, (_, i) => 12 - i / 2));
+  expect(within.filter(({ major }) => major).map(({ order }) => order)).toEqual([12, 9, 6]);
+  refuses(() => criticalsWithin({ ...range, lowest: 0 }), "lowest");
+  refuses(() => criticalsWithin({ ...range, highest: 1800 * rpm }), "highest");
+  refusesNonFinite(criticalsWithin, range);
+});
+
+property.prop([between(500, 9000), orders, between(50, 500), between(0, 500)])(
+  "within a range: those, and only those, whose speed lies in it, rising",
+  (angularFrequency, greatestOrder, lowest, wide) => {
+    const all = { angularFrequency, cylinders: 4, greatestOrder };
+    const within = criticalsWithin({ ...all, lowest, highest: lowest + wide });
+    const speeds = within.map(({ angularSpeed }) => angularSpeed);
+    expect(speeds).toEqual([...speeds].sort((a, b) => a - b));
+    const inside = (speed: number) => speed >= lowest && speed <= lowest + wide;
+    expect(speeds).toHaveLength(criticalSpeeds(all).filter((one) => inside(one.angularSpeed)).length);
+    expect(speeds.every(inside)).toBe(true);
+  },
+);

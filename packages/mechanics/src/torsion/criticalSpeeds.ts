@@ -42,3 +42,30 @@ export function criticalSpeeds(input: {
     return { order, angularSpeed: angularFrequency / order, major: halves % cylinders === 0 };
   });
 }
+
+/**
+ * Critical speeds that lie in a range of speeds, majors and minors: those that the engine passes or stays at.
+ * @param input.angularFrequency of the mode [rad/s], > 0
+ * @param input.cylinders number of cylinders, a whole number from 1
+ * @param input.greatestOrder last order wanted [-], a multiple of 0.5 from 0.5 to 1000
+ * @param input.lowest speed of the crankshaft that counts [rad/s], > 0
+ * @param input.highest speed that counts [rad/s], >= lowest
+ * @returns those from lowest to highest, both ends included, the slowest first; empty when there is none
+ * @throws RangeError when a value is out of range
+ *
+ * Source: Taylor, as {@link criticalSpeeds}.
+ */
+export function criticalsWithin(input: {
+  angularFrequency: number;
+  cylinders: number;
+  greatestOrder: number;
+  lowest: number;
+  highest: number;
+}): CriticalSpeed[] {
+  const { lowest, highest } = input;
+  requireAll(positive, { lowest });
+  requireAll({ atLeast: lowest }, { highest });
+  return criticalSpeeds(input)
+    .filter(({ angularSpeed }) => angularSpeed >= lowest && angularSpeed <= highest)
+    .reverse();
+}

@@ -1,6 +1,6 @@
 import { falls, goesAs, notSolved, rises, solvesBack } from "../check/solvesBack.test-support.ts";
 import { GPa, mm } from "../check/support.test-support.ts";
-import { criticalSpeeds } from "./criticalSpeeds.ts";
+import { criticalSpeeds, criticalsWithin } from "./criticalSpeeds.ts";
 import { damperTuning } from "./damperTuning.ts";
 import { equivalentShaftLength, steppedShaftStiffness } from "./equivalentShaftLength.ts";
 import { holzerResidual } from "./holzerResidual.ts";
@@ -18,6 +18,11 @@ solvesBack(
   criticalSpeeds,
   { angularFrequency: goesAs(1, 1000, 4000) },
   (v) => criticalSpeeds({ ...v, cylinders: 4, greatestOrder: 6 })[7]!.angularSpeed,
+);
+solvesBack(
+  criticalsWithin,
+  { angularFrequency: goesAs(1, 1000, 1900) },
+  (v) => criticalsWithin({ ...v, cylinders: 4, greatestOrder: 2, lowest: 1, highest: 9000 })[0]!.angularSpeed,
 );
 const ring = { modalInertia: falls(0.035, 0.1), ringInertia: rises(0.002, 0.015) };
 const damper = { ...ring, angularFrequency: goesAs(1, 1000, 4000) };

@@ -1,8 +1,6 @@
-import { finite, requireAll, requireThat } from "../check/requireAll.ts";
 import { greatestOverTurn } from "../kinematics/greatestOverTurn.ts";
-import { pistonTravelOver } from "../kinematics/pistonTravel.ts";
 import type { SliderCrank } from "../kinematics/SliderCrank.ts";
-import { boreArea } from "./boreArea.ts";
+import { type CylinderPhase, sweptTogether } from "./engineVolume.ts";
 
 /**
  * Greatest less least volume of the crankcase over a turn: what all pistons together take from it on their way
@@ -19,15 +17,10 @@ import { boreArea } from "./boreArea.ts";
 export function crankcaseVolumeSwing(input: {
   crank: SliderCrank;
   bore: number;
-  cylinders: readonly { readonly pinAngle: number; readonly bankAngle: number }[];
+  cylinders: readonly CylinderPhase[];
 }): number {
-  const { crank, bore, cylinders } = input;
-  requireThat(cylinders.length > 0, "cylinders", cylinders.length, "at least one");
-  for (const { pinAngle, bankAngle } of cylinders) requireAll(finite, { pinAngle, bankAngle });
-  const travel = pistonTravelOver(crank);
-  const sum = (angle: number) =>
-    cylinders.reduce((all, { pinAngle, bankAngle }) => all + travel(angle + pinAngle - bankAngle), 0);
+  const sum = sweptTogether(input);
   const most = greatestOverTurn(sum).value;
   const least = -greatestOverTurn((angle) => -sum(angle)).value;
-  return boreArea(bore) * (most - least);
+  return most - least;
 }

@@ -16,6 +16,7 @@ import { crownVolumeFromFill } from "./crownVolumeFromFill.ts";
 import { cylinderVolumeAt } from "./cylinderVolumeAt.ts";
 import { cylinderVolumeRate } from "./cylinderVolumeRate.ts";
 import { deckVolume } from "./deckVolume.ts";
+import { engineVolume, greatestEngineVolume, sweptTogether } from "./engineVolume.ts";
 import { gasketVolume } from "./gasketVolume.ts";
 import { millingForRatio } from "./millingForRatio.ts";
 import { engineDisplacement, sweptVolume } from "./sweptVolume.ts";
@@ -98,6 +99,36 @@ solvesBack(
   { ...mechanism, bore: goesAs(2, ...bore), angle: rises(15 * deg, 55 * deg) },
   ({ throwRadius, rodLength, ...cylinder }) =>
     cylinderVolumeRate({ crank: { throwRadius, rodLength, pinLineOffset: 0 }, ...cylinder }),
+);
+const pair = [
+  { pinAngle: 0, bankAngle: 0 },
+  { pinAngle: Math.PI / 2, bankAngle: 0 },
+];
+const all = {
+  ...mechanism,
+  bore: rises(...bore),
+  clearanceVolume: rises(...clearance),
+};
+solvesBack(
+  engineVolume,
+  { ...all, angle: rises(5 * deg, 80 * deg) },
+  ({ throwRadius, rodLength, angle, ...cylinder }) =>
+    engineVolume({ crank: { throwRadius, rodLength, pinLineOffset: 0 }, ...cylinder, cylinders: pair })(
+      angle,
+    ),
+);
+solvesBack(
+  sweptTogether,
+  { ...mechanism, bore: goesAs(2, ...bore), angle: rises(5 * deg, 80 * deg) },
+  ({ throwRadius, rodLength, angle, bore: size }) =>
+    sweptTogether({
+      crank: { throwRadius, rodLength, pinLineOffset: 0 },
+      bore: size,
+      cylinders: pair,
+    })(angle),
+);
+solvesBack(greatestEngineVolume, all, ({ throwRadius, rodLength, ...cylinder }) =>
+  greatestEngineVolume({ crank: { throwRadius, rodLength, pinLineOffset: 0 }, ...cylinder, cylinders: pair }),
 );
 solvesBack(deckVolume, { bore: goesAs(2, ...bore), deckClearance: goesAs(1, 0.1 * mm, 2 * mm) });
 solvesBack(gasketVolume, {

@@ -54,6 +54,19 @@ export const combustion = part(
       },
       "assumed",
     ),
+    octaneTrendSpread: dimension({
+      label: "Spread about the octane trend",
+      symbol: "delta_oct",
+      unit: "1",
+      range: ["-3", "3"],
+      tolerance: "0.5",
+      help: "How far the trapped ratio that this engine bears lies from what engines usually bear on the octane number; positive when it bears more. Chamber, head metal, charge temperature and spark move it.",
+      assumed: {
+        value: "0 ± 0.5",
+        because:
+          "an aluminium head, a cool charge and a good squish band bear 0.3 to 0.5 more, an iron head as much less (from memory)",
+      },
+    }),
     knockReference: choice({
       label: "Build to compare knock with",
       help: "Whether a build of this engine that is known to run clean is at hand: its knock integral is then compared.",

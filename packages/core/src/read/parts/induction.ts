@@ -141,6 +141,30 @@ export const induction = part(
         because: "the air before a cooler is a little warmer than ambient (common practice)",
       },
     }),
+    bestFillingShare: dimension({
+      label: "Speed of the best filling",
+      symbol: "k_bf",
+      unit: "1",
+      range: ["0.3", "1.3"],
+      tolerance: "0.05",
+      help: "Crankshaft speed at which the cylinders fill best, over the speed of the target power: what runners and cam are tuned to.",
+      assumed: {
+        value: "0.75 ± 0.1",
+        because: "engines fill best at 65 to 85 % of the speed of their greatest power (common practice)",
+      },
+    }),
+    fillingFall: dimension({
+      label: "Fall of the filling",
+      symbol: "k_ff",
+      unit: "1",
+      range: ["0", "1"],
+      tolerance: "0.1",
+      help: "What of the best filling is lost far below its speed, taken as a parabola; 0 for an engine that fills alike at every speed.",
+      assumed: {
+        value: "0.35 ± 0.15",
+        because: "at a third of the best speed 10 to 22 % of the filling is lost (from memory)",
+      },
+    }),
     flowCoefficient: dimension({
       label: "Mean inlet flow coefficient",
       symbol: "C_i",

@@ -48,6 +48,20 @@ export const targets = part(
       },
       "target",
     ),
+    lowestSpeed: dimension(
+      {
+        label: "Lowest speed",
+        symbol: "n_l",
+        unit: "rpm",
+        range: ["200 rpm", "20000 rpm"],
+        help: "Lowest crankshaft speed at which the engine works under load for more than a moment.",
+        assumed: {
+          value: "1500 rpm ± 300",
+          because: "engines are loaded from about 1200 to 1800 rpm on (common practice)",
+        },
+      },
+      "target",
+    ),
     overspeed: dimension(
       {
         label: "Overspeed",

@@ -8,15 +8,16 @@ export const trappedRatioForOctane = quantity({
   decimals: 2,
   system: "charge",
   meaning:
-    "Trapped compression ratio that a petrol of this research octane number usually bears without boost: a straight line through 8.0 at 95 and 8.5 at 98. A rule of thumb with no physics beyond the trend.",
-  inputs: { RON: "fuel.researchOctane" },
-  formula: "8 + (RON - 95) / 6",
-  compute: ({ RON }) => 8 + (RON - 95) / 6,
+    "Trapped compression ratio that a petrol of this research octane number usually bears without boost: a straight line through 8.0 at 95 and 8.5 at 98, with its own spread about it. A rule of thumb with no physics beyond the trend.",
+  inputs: { RON: "fuel.researchOctane", delta_oct: "combustion.octaneTrendSpread" },
+  formula: "8 + (RON - 95) / 6 + delta_oct",
+  compute: ({ RON, delta_oct }) => 8 + (RON - 95) / 6 + delta_oct,
   shape: "monotone",
   valid: "petrol, no boost, research octane from about 79 to 102",
   sources: [{ id: "from-memory" }],
   examples: [
-    { given: { RON: "95" }, expect: "8.00" },
-    { given: { RON: "98" }, expect: "8.50" },
+    { given: { RON: "95", delta_oct: "0" }, expect: "8.00" },
+    { given: { RON: "98", delta_oct: "0" }, expect: "8.50" },
+    { given: { RON: "98", delta_oct: "-0.4" }, expect: "8.10" },
   ],
 });

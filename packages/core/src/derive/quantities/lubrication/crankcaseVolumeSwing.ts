@@ -1,5 +1,5 @@
 import { crankcaseVolumeSwing as swingOf } from "@trialfit/mechanics";
-import { cellNumber } from "../../../read/cellNumber.ts";
+import { phasesOf } from "../../engineVolumes.ts";
 import { quantity } from "../../Quantity.ts";
 
 export const crankcaseVolumeSwing = quantity({
@@ -19,10 +19,7 @@ export const crankcaseVolumeSwing = quantity({
     swingOf({
       crank: { throwRadius: r, rodLength: l, pinLineOffset: e },
       bore: B,
-      cylinders: throws.map((row) => ({
-        pinAngle: cellNumber(row, "pin"),
-        bankAngle: cellNumber(row, "bank"),
-      })),
+      cylinders: phasesOf(throws),
     }),
   shape: "guarded",
   valid: "one open crankcase; where walls part it, each space breathes by itself and more",

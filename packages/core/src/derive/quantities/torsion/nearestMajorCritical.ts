@@ -1,8 +1,6 @@
 import { criticalSpeeds } from "@trialfit/mechanics";
+import { GREATEST_ORDER } from "../../criticalsInRange.ts";
 import { quantity } from "../../Quantity.ts";
-
-/** Beyond the twelfth order the gas torque of an engine has little left. Source: common practice. */
-const GREATEST_ORDER = 12;
 
 export const nearestMajorCritical = quantity({
   id: "nearestMajorCritical",

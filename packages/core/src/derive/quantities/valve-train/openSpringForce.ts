@@ -1,4 +1,3 @@
-import { springForce } from "@trialfit/mechanics";
 import { quantity } from "../../Quantity.ts";
 
 export const openSpringForce = quantity({
@@ -8,12 +7,13 @@ export const openSpringForce = quantity({
   unit: "N",
   decimals: 0,
   system: "valve-train",
-  meaning: "Force of the valve spring with the inlet valve fully open.",
-  inputs: { F_s: "valveSpring.seatForce", k_s: "valveSpring.rate", L_i: "inletValveLift" },
-  formula: "F_s + k_s * L_i",
-  compute: ({ F_s, k_s, L_i }) => springForce({ seatForce: F_s, springRate: k_s, lift: L_i }),
+  meaning:
+    "Force of the valve spring with its valve fully open: the larger of inlet and exhaust, which loads wire, lobe and pushrod most.",
+  inputs: { F_oi: "inletOpenSpringForce", F_oe: "exhaustOpenSpringForce" },
+  formula: "max(F_oi, F_oe)",
+  compute: ({ F_oi, F_oe }) => Math.max(F_oi, F_oe),
   shape: "monotone",
-  valid: "springs of constant rate; the spring of the inlet valve",
+  valid: "springs of constant rate; the same spring on inlet and exhaust",
   sources: [{ id: "definition" }],
-  examples: [{ given: { F_s: "900 N", k_s: "82 N/mm", L_i: "16.19 mm" }, expect: "2228 N" }],
+  examples: [{ given: { F_oi: "2228 N", F_oe: "2196 N" }, expect: "2228 N" }],
 });

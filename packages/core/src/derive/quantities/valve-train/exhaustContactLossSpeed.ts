@@ -1,0 +1,3 @@
+import { contactLoss } from "../../valves/contactLoss.ts";
+
+export const exhaustContactLossSpeed = contactLoss("exhaust", "9982 rpm");

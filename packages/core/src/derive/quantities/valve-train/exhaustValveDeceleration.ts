@@ -1,0 +1,3 @@
+import { valveDeceleration } from "../../valves/valveMotion.ts";
+
+export const exhaustValveDeceleration = valveDeceleration("exhaust", "4163 m/s2");

@@ -1,0 +1,3 @@
+import { trainMass } from "../../valves/trainMass.ts";
+
+export const exhaustValveTrainMass = trainMass("exhaust");

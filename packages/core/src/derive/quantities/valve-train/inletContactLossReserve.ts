@@ -1,0 +1,3 @@
+import { contactReserve } from "../../valves/contactLoss.ts";
+
+export const inletContactLossReserve = contactReserve("inlet");

@@ -1,0 +1,3 @@
+import { openForce } from "../../valves/openForce.ts";
+
+export const inletOpenSpringForce = openForce("inlet");

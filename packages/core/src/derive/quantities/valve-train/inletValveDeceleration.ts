@@ -1,0 +1,3 @@
+import { valveDeceleration } from "../../valves/valveMotion.ts";
+
+export const inletValveDeceleration = valveDeceleration("inlet", "4468 m/s2");
