@@ -24,6 +24,10 @@ export interface MeshAround {
  * where the film is thin.
  * @param eccentricity [-], 0 up to 1
  * @param cells how many round the bearing
+ * @returns angles of the nodes and of the faces between them [rad], and the film at each over the clearance [-]
+ * @throws never: unchecked, reynoldsFilm checks what it is given
+ *
+ * Source: Sommerfeld's substitution, from memory.
  */
 export function meshAround(eccentricity: number, cells: number): MeshAround {
   const stretch = Math.sqrt((1 + eccentricity) / (1 - eccentricity));

@@ -22,6 +22,9 @@ const logarithms = filmTable.map((block) => block.map((row) => Math.log(row[colu
  * @param lengthRatio length over diameter [-], 0.1 to 2
  * @param column which
  * @throws RangeError when the ratio is out of range
+ * @returns value of the column by eccentricity [-]
+ *
+ * Source: Reynolds' equation, see `finiteFilm`.
  */
 export function filmColumn(lengthRatio: number, column: FilmColumn): (eccentricity: number) => number {
   requireAll(lengthRatios, { lengthRatio });

@@ -34,6 +34,7 @@ function simpson(cells: number): Float64Array {
  * @param film.attitude [rad]
  * @param film.eccentricity [-], 0 up to 1
  * @returns (R/c) f at the journal [-]
+ * @throws RangeError when a value is out of range
  *
  * Source: Hamrock, Fundamentals of Fluid Film Lubrication; reproduces the table of Raimondi and Boyd (test).
  */

@@ -23,7 +23,16 @@ export function shortBearingMobility(
   return mobilityAt(along, across, lengthRatio);
 }
 
-/** The same unchecked, for paths that ask a thousand times. */
+/**
+ * {@link shortBearingMobility} unchecked, for paths that ask a thousand times.
+ * @param along eccentricity along the load [-]
+ * @param across eccentricity across the load [-]
+ * @param lengthRatio length over diameter [-]
+ * @returns mobility along and across the load [-]
+ * @throws never: unchecked, shortBearingMobility checks what it is given
+ *
+ * Source: Booker's mobility of the short bearing.
+ */
 export function mobilityAt(along: number, across: number, lengthRatio: number) {
   const room = 1 - along;
   const scale = 1 / (Math.PI * lengthRatio ** 2);

@@ -10,7 +10,14 @@ export interface RunningEngine {
   readonly revolutionsPerCycle: number;
 }
 
-/** Volume swept by working cycles each second [m3/s]. @throws RangeError when a value is not above zero */
+/**
+ * Volume swept by working cycles each second, V n / turns of a cycle.
+ * @param engine displacement [m3], angular speed [rad/s] and turns of a cycle [-], all > 0
+ * @returns volume flow [m3/s]
+ * @throws RangeError when a value is not above zero
+ *
+ * Source: definition.
+ */
 export function sweptPerSecond({ displacement, angularSpeed, revolutionsPerCycle }: RunningEngine): number {
   requireAll(positive, { displacement, angularSpeed, revolutionsPerCycle });
   return (displacement * angularSpeed) / (2 * Math.PI * revolutionsPerCycle);

@@ -44,6 +44,8 @@ function describe({ above, atLeast, below, atMost }: Interval): string {
  * @param interval the numbers allowed
  * @param values the numbers by parameter name
  * @throws RangeError naming the first parameter outside the interval, the value found and what was expected
+ *
+ * Source: definition of an interval.
  */
 export function requireAll(interval: Interval, values: Readonly<Record<string, number>>): void {
   // Sweeps call this millions of times: listing the entries would allocate on each call.
@@ -62,6 +64,8 @@ export function requireAll(interval: Interval, values: Readonly<Record<string, n
  * @param found the value found
  * @param expected what was expected, in words
  * @throws RangeError when the condition does not hold
+ *
+ * Source: definition.
  */
 export function requireThat(holds: boolean, name: string, found: number, expected: string): void {
   if (!holds) throw new RangeError(`${name}: found ${found}, expected ${expected}`);
@@ -71,6 +75,8 @@ export function requireThat(holds: boolean, name: string, found: number, expecte
  * Checks a number of pieces: bolts, rods, cylinders.
  * @param values the counts by parameter name
  * @throws RangeError naming the first parameter that is not a whole number from 1
+ *
+ * Source: definition.
  */
 export function requireCounts(values: Readonly<Record<string, number>>): void {
   for (const [name, value] of Object.entries(values)) {

@@ -37,7 +37,14 @@ export interface RodToCylinder {
   readonly notch?: RodNotch | undefined;
 }
 
-/** Distance of the rod's outer side face from the cylinder axis along the crank, |offset| + width/2 [m]. */
+/**
+ * Distance of the rod's outer side face from the cylinder axis along the crank, |offset| + width/2.
+ * @param geometry bore [m], > 0; width of the big end [m], > 0; offset of its middle plane [m], either side
+ * @returns distance [m]
+ * @throws RangeError when a value is out of range or the face lies outside the bore
+ *
+ * Source: plane geometry.
+ */
 export function sideFaceDistance(
   geometry: Pick<RodToCylinder, "bore" | "bigEndWidth" | "planeOffset">,
 ): number {

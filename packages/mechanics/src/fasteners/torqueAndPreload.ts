@@ -18,7 +18,13 @@ export interface TighteningFriction extends ThreadFriction {
   readonly headFrictionDiameter: number;
 }
 
-/** @throws RangeError when a size is not above zero or the friction is negative */
+/**
+ * Checks the sizes and the friction of a thread.
+ * @param thread pitch and pitch diameter [m], and friction [-]
+ * @throws RangeError when a size is not above zero or the friction is negative
+ *
+ * Source: definition.
+ */
 export function requireThread({ pitch, pitchDiameter, threadFriction }: ThreadFriction): void {
   requireAll(positive, { pitch, pitchDiameter });
   requireAll(notNegative, { threadFriction });

@@ -36,7 +36,10 @@ const COARSEST = 5;
 
 /**
  * Checks what {@link ClosedCycle} promises beyond what its cylinder and burning are checked for.
+ * @param cycle the closed part of a cycle
  * @throws RangeError naming the value that is out of range
+ *
+ * Source: definition.
  */
 export function requireClosedCycle(cycle: ClosedCycle): void {
   const { inletClosing, exhaustOpening, charge, burning, freshRatio, burntRatio, walls, step } = cycle;

@@ -23,6 +23,8 @@ export const usualBurning = { efficiencyFactor: 5, formFactor: 2 } as const;
  * @param burning its course
  * @returns crank angle [rad] → share [-]
  * @throws RangeError when a value is out of range
+ *
+ * Source: Wiebe, see {@link burntShare}.
  */
 export function burntShareOver(burning: Burning): (angle: number) => number {
   const { start, duration, efficiencyFactor, formFactor } = burning;

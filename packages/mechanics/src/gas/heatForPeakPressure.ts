@@ -10,7 +10,15 @@ function greatest(pressures: Float64Array, from: number, to: number): number {
   return best;
 }
 
-/** See {@link heatForPeakPressure}. @throws RangeError when the charge alone reaches the pressure */
+/**
+ * {@link heatForPeakPressure} of a cycle that is prepared already.
+ * @param cycle the prepared cycle
+ * @param peakPressure greatest absolute pressure [Pa], > 0
+ * @returns heat of the fuel [J]
+ * @throws RangeError when the charge alone reaches the pressure
+ *
+ * Source: as {@link heatForPeakPressure}.
+ */
 export function heatForPeak(cycle: PreparedCycle, peakPressure: number): number {
   requireAll(positive, { peakPressure });
   const { burningFrom, angles, ratios, shares } = cycle;

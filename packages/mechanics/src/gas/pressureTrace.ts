@@ -41,7 +41,16 @@ function openPressure(cycle: WorkingCycle, angle: number, released: number): num
   return eased(inletPressure, charge.pressure, (angle - 3 * Math.PI) / inletClosing);
 }
 
-/** Puts a closed cycle and the pressures of the open valves together; for the searches of this folder. */
+/**
+ * Puts a closed cycle and the pressures of the open valves together; for the searches of this folder.
+ * @param cycle the working cycle
+ * @param closed what the closed part gave
+ * @param heat of the fuel in the cylinder [J]
+ * @returns absolute pressures over two turns, and what the closed part took in and gave
+ * @throws RangeError when a pressure of the open valves is not above zero
+ *
+ * Source: as {@link pressureTraceForHeat}.
+ */
 export function traceOf(cycle: WorkingCycle, closed: ClosedCycleRun, heat: number): PressureTrace {
   const { step } = cycle;
   requireAll(positive, { inletPressure: cycle.inletPressure, exhaustPressure: cycle.exhaustPressure });
@@ -67,6 +76,7 @@ export function traceOf(cycle: WorkingCycle, closed: ClosedCycleRun, heat: numbe
  * pressure; from bottom dead centre to inlet closing along half a cosine to that of the charge.
  * @param cycle the working cycle
  * @param heat of the fuel in the cylinder [J], >= 0
+ * @returns absolute pressures over two turns, and what the closed part took in and gave
  * @throws RangeError when a value is out of range
  *
  * Source: Heywood, Internal Combustion Engine Fundamentals, ch. 9, for the closed part; the rest is a
@@ -81,7 +91,10 @@ export function pressureTraceForHeat(cycle: WorkingCycle, heat: number): Pressur
  * {@link pressureTraceForHeat}.
  * @param cycle the working cycle
  * @param peakPressure greatest absolute pressure [Pa], above that of the motored charge
+ * @returns absolute pressures over two turns, and what the closed part took in and gave
  * @throws RangeError when a value is out of range, or the charge reaches the pressure without burning
+ *
+ * Source: as {@link pressureTraceForHeat}; the heat by a search, numerical practice.
  */
 export function pressureTraceForPeak(cycle: WorkingCycle, peakPressure: number): PressureTrace {
   const prepared = prepareCycle(cycle);
@@ -94,6 +107,9 @@ export function pressureTraceForPeak(cycle: WorkingCycle, peakPressure: number):
  * @param trace the cycle
  * @param angle crank angle [rad], 0 at firing top dead centre; the cycle repeats every two turns
  * @returns absolute pressure [Pa]
+ * @throws never: every angle has a place in the cycle
+ *
+ * Source: straight lines between samples, numerical practice.
  */
 export function pressureAt({ step, pressures }: PressureTrace, angle: number): number {
   const count = pressures.length;
@@ -111,6 +127,9 @@ export function pressureAt({ step, pressures }: PressureTrace, angle: number): n
  * @param from first crank angle [rad], taken to the nearest sample
  * @param to last crank angle [rad], taken to the nearest sample
  * @returns work [J]; from -pi to pi it is the gross indicated work, from pi to 3 pi that of the gas exchange
+ * @throws RangeError when the mechanism cannot turn or a size is out of range
+ *
+ * Source: definition of the work of a gas; trapezoid rule.
  */
 export function indicatedWork(
   trace: PressureTrace,

@@ -12,6 +12,7 @@ import { runPrepared } from "./runClosedCycle.ts";
  * @param trace the cycle
  * @param cycle the working cycle that it is of
  * @returns pressure [Pa]
+ * @throws RangeError when the cylinder's sizes are out of range
  *
  * Source: Heywood, Internal Combustion Engine Fundamentals, ch. 2.
  */

@@ -21,7 +21,15 @@ export interface ClosedCycleRun {
   readonly massConstant: number;
 }
 
-/** Runs a prepared cycle. See {@link runClosedCycle}. */
+/**
+ * {@link runClosedCycle} of a cycle that is prepared already.
+ * @param cycle the prepared cycle
+ * @param heat of the fuel in the cylinder [J], >= 0
+ * @returns pressures, work, heat released and heat lost
+ * @throws never: unchecked, `prepareCycle` checks what it is given
+ *
+ * Source: as {@link runClosedCycle}.
+ */
 export function runPrepared(cycle: PreparedCycle, heat: number): ClosedCycleRun {
   const { angles, volumes, shares, ratios, massConstant } = cycle;
   const last = angles.length - 1;

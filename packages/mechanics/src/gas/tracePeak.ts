@@ -5,6 +5,7 @@ import type { PressureTrace } from "./pressureTrace.ts";
  * neighbours.
  * @param trace the cycle
  * @returns pressure [Pa] and crank angle [rad], from -2 pi to 2 pi, 0 at firing top dead centre
+ * @throws never: a trace has samples
  *
  * Source: own derivation.
  */

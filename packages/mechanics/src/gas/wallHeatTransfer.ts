@@ -34,7 +34,15 @@ export function wallGasSpeed(input: {
   return PISTON_SPEED_FACTOR * meanPistonSpeed + burning;
 }
 
-/** Gas speed for each pascal above the motored pressure [m/(s Pa)]; unchecked, for inner loops. */
+/**
+ * Gas speed for each pascal above the motored pressure, 0.00324 V_d T_r / (p_r V_r); for inner loops.
+ * @param input.sweptVolume of one cylinder [m3], > 0
+ * @param input.reference the charge at inlet closing: pressure [Pa], volume [m3] and temperature [K], all > 0
+ * @returns factor [m/(s Pa)]
+ * @throws never: unchecked, wallGasSpeed checks what it is given
+ *
+ * Source: Woschni's correlation as given in Heywood, Internal Combustion Engine Fundamentals, ch. 12.
+ */
 export function burningSpeedFactor(input: {
   sweptVolume: number;
   reference: { pressure: number; volume: number; temperature: number };
@@ -43,7 +51,14 @@ export function burningSpeedFactor(input: {
   return (BURNING_FACTOR * input.sweptVolume * temperature) / (pressure * volume);
 }
 
-/** Gas speed by piston motion alone [m/s]; unchecked, for inner loops. */
+/**
+ * Gas speed by piston motion alone, 2.28 S_p; for inner loops.
+ * @param meanPistonSpeed [m/s], >= 0
+ * @returns speed [m/s]
+ * @throws never: unchecked, wallGasSpeed checks what it is given
+ *
+ * Source: Woschni's correlation as given in Heywood, Internal Combustion Engine Fundamentals, ch. 12.
+ */
 export const motoredGasSpeed = (meanPistonSpeed: number): number => PISTON_SPEED_FACTOR * meanPistonSpeed;
 
 /**
@@ -69,9 +84,25 @@ export function wallHeatTransfer(input: {
   return boreFactor(bore) * stateFactor(pressure, temperature, gasSpeed);
 }
 
-/** The part of {@link wallHeatTransfer} that stays the same over a cycle; unchecked. */
+/**
+ * The part of {@link wallHeatTransfer} that stays the same over a cycle, 3.26 B^-0.2 in its units.
+ * @param bore [m], > 0
+ * @returns factor, to be multiplied by that of the gas
+ * @throws never: unchecked, wallHeatTransfer checks what it is given
+ *
+ * Source: Woschni's correlation as given in Heywood, Internal Combustion Engine Fundamentals, ch. 12.
+ */
 export const boreFactor = (bore: number): number => 3.26 * bore ** -0.2;
 
-/** The part of {@link wallHeatTransfer} that follows the gas; unchecked, for inner loops. */
+/**
+ * The part of {@link wallHeatTransfer} that follows the gas, p^0.8 T^-0.55 w^0.8; for inner loops.
+ * @param pressure of the gas [Pa], > 0
+ * @param temperature mean of the gas [K], > 0
+ * @param gasSpeed [m/s], >= 0
+ * @returns factor, to be multiplied by that of the bore
+ * @throws never: unchecked, wallHeatTransfer checks what it is given
+ *
+ * Source: Woschni's correlation as given in Heywood, Internal Combustion Engine Fundamentals, ch. 12.
+ */
 export const stateFactor = (pressure: number, temperature: number, gasSpeed: number): number =>
   Math.exp(0.8 * Math.log((pressure / 1000) * gasSpeed) - 0.55 * Math.log(temperature));

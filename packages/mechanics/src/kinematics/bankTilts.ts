@@ -26,6 +26,7 @@ interface PlanePoint {
  * @param point in the upright frame [m]
  * @param tilt of the leaning frame [rad], + with the rotation of the crankshaft
  * @returns the point in the leaning frame [m]
+ * @throws never: any point and tilt will do
  *
  * Source: plane geometry.
  */
@@ -38,6 +39,8 @@ export function inLeaningFrame({ x, y }: PlanePoint, tilt: number): PlanePoint {
  * A function of the upright frame as a function of the leaning one. Distances stay distances.
  * @param of function of a point of the upright frame
  * @param tilt of the leaning frame [rad], + with the rotation of the crankshaft
+ * @returns the function of a point of the leaning frame
+ * @throws never itself; what `of` throws comes through
  *
  * Source: plane geometry.
  */

@@ -109,6 +109,9 @@ const CYCLE = 4 * Math.PI;
  * Greatest value over a whole cycle of two turns, from bottom dead centre before firing.
  * @param value by crank angle [rad]
  * @returns the value and the crank angle [rad] where it lies, -pi up to 3 pi
+ * @throws never itself; what `value` throws comes through
+ *
+ * Source: as {@link greatestBetween}.
  */
 export function greatestOverCycle(value: (angle: number) => number): { angle: number; value: number } {
   const { at, value: greatest } = greatestBetween(value, -Math.PI, CYCLE - Math.PI, CELLS);
@@ -118,6 +121,10 @@ export function greatestOverCycle(value: (angle: number) => number): { angle: nu
 /**
  * Mean over a whole cycle of two turns, by the trapezoid rule.
  * @param value by crank angle [rad]
+ * @returns mean, in the unit of the value
+ * @throws never itself; what `value` throws comes through
+ *
+ * Source: trapezoid rule, which is exact for the smooth part of a period.
  */
 export function meanOverCycle(value: (angle: number) => number): number {
   let sum = 0;

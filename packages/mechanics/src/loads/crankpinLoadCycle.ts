@@ -46,6 +46,10 @@ export function crankpinLoadCycle(cylinder: RunningCylinder): CrankpinLoadCycle 
  * Value between the samples of a cycle, along a straight line.
  * @param samples evenly spaced from crank angle 0 over two turns
  * @param angle crank angle [rad], any
+ * @returns value in the unit of the samples
+ * @throws never: every angle has a place in the cycle
+ *
+ * Source: straight lines between samples, numerical practice.
  */
 export function cycleValue(samples: Float64Array, angle: number): number {
   const count = samples.length;
@@ -60,6 +64,9 @@ export function cycleValue(samples: Float64Array, angle: number): number {
  * Mean and greatest size of a load over its cycle.
  * @param load its samples
  * @returns [N]
+ * @throws never: a cycle has samples
+ *
+ * Source: definition.
  */
 export function sizeOverCycle({ x, y }: LoadCycle): { mean: number; greatest: number } {
   let [sum, greatest] = [0, 0];

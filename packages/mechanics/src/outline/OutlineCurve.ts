@@ -19,21 +19,44 @@ export interface OutlineCurve {
   readonly reach: number;
 }
 
-/** u of the point at t on a curve [m]. */
+/**
+ * u of a point on a curve.
+ * @param curve a line or an arc of the outline
+ * @param t share of the curve [-], 0 at its start and 1 at its end
+ * @returns u in the frame of the rod [m]
+ * @throws never: unchecked, buildOutline checks what it is given
+ *
+ * Source: plane geometry.
+ */
 export function curveU(curve: OutlineCurve, t: number): number {
   return curve.radius === 0
     ? curve.u + curve.du * t
     : curve.u + curve.radius * Math.cos(curve.start + curve.sweep * t);
 }
 
-/** v of the point at t on a curve [m]. */
+/**
+ * v of a point on a curve.
+ * @param curve a line or an arc of the outline
+ * @param t share of the curve [-], 0 at its start and 1 at its end
+ * @returns v in the frame of the rod [m]
+ * @throws never: unchecked, buildOutline checks what it is given
+ *
+ * Source: plane geometry.
+ */
 export function curveV(curve: OutlineCurve, t: number): number {
   return curve.radius === 0
     ? curve.v + curve.dv * t
     : curve.v + curve.radius * Math.sin(curve.start + curve.sweep * t);
 }
 
-/** The curve of one outline element. */
+/**
+ * The curve of one outline element, as sweeps read it.
+ * @param element a line or an arc
+ * @returns the curve, with its length and the greatest distance of its points from the big end's centre [m]
+ * @throws never: unchecked, buildOutline checks what it is given
+ *
+ * Source: plane geometry.
+ */
 export function outlineCurve(element: OutlineElement): OutlineCurve {
   if (element.kind === "arc") {
     const { centre, radius, startAngle, sweepAngle } = element;
@@ -63,7 +86,14 @@ export function outlineCurve(element: OutlineElement): OutlineCurve {
   };
 }
 
-/** The curves of all elements of an outline. */
+/**
+ * The curves of all elements of an outline.
+ * @param outline a closed outline
+ * @returns one curve for each element
+ * @throws never: unchecked, buildOutline checks what it is given
+ *
+ * Source: plane geometry.
+ */
 export function outlineCurves(outline: RodOutline): readonly OutlineCurve[] {
   return outline.elements.map(outlineCurve);
 }

@@ -23,6 +23,7 @@ export interface RodFrame {
  * @param crank the mechanism
  * @param angle crank angle [rad], 0 with the throw along the cylinder, positive with rotation
  * @returns centre of the big end, and sine and cosine of the rod angle
+ * @throws never: unchecked, see above
  *
  * Source: plane geometry.
  */
@@ -37,6 +38,8 @@ export function rodFrame(crank: SliderCrank, angle: number): RodFrame {
  * the rod towards the pin and n = (cos(phi), sin(phi)) across it.
  * @param frame place of the rod
  * @param point point of the rod
+ * @returns the point in the frame of the cylinder [m]
+ * @throws never: any point will do
  *
  * Source: plane geometry.
  */

@@ -39,7 +39,16 @@ export interface RodSweep {
   readonly motion?: ObstacleMotion | undefined;
 }
 
-/** The answer for the point at t on a curve at one crank angle. */
+/**
+ * The answer of a sweep for the point at t on a curve at one crank angle.
+ * @param sweep the mechanism and its motion
+ * @param curve on which the point lies
+ * @param at crank angle [rad], share of the curve [-] and clearance [m]
+ * @returns clearance, crank angle within the motion, and the point in both frames
+ * @throws never: unchecked, requireSweep checks what it is given
+ *
+ * Source: plane geometry.
+ */
 export function nearestOf(
   { crank, motion }: RodSweep,
   curve: OutlineCurve,
@@ -56,7 +65,13 @@ export function nearestOf(
   };
 }
 
-/** Checks the mechanism and that there is something to clear. */
+/**
+ * Checks the mechanism and that there is something to clear.
+ * @param sweep the mechanism, the outline and what it passes
+ * @throws RangeError when the mechanism cannot turn, the outline is open or there is nothing to clear
+ *
+ * Source: definition.
+ */
 export function requireSweep({ crank, outline, obstacle }: RodSweep): void {
   requireSliderCrank(crank);
   requireThat(outline.elements.length > 0, "outline.elements.length", 0, "a closed outline");

@@ -21,6 +21,9 @@ export function heldPlateStress(input: { pressure: number; radius: number; thick
  * Thickness at which the same plate has the stress that is allowed. See `heldPlateStress`.
  * @param input.stress allowed [Pa], > 0
  * @returns thickness [m]
+ * @throws RangeError when a value is not above zero
+ *
+ * Source: as `heldPlateStress`.
  */
 export function heldPlateThickness(input: { pressure: number; radius: number; stress: number }): number {
   const { pressure, radius, stress } = input;

@@ -1,9 +1,12 @@
+import { expect } from "vitest";
 import { compareAtLeast, printedRow } from "../check/published.test-support.ts";
 import { near } from "../check/support.test-support.ts";
 import { equivalentShaftLength, steppedShaftStiffness } from "./equivalentShaftLength.ts";
+import { holzerResidual } from "./holzerResidual.ts";
+import type { TorsionalChain } from "./TorsionalChain.ts";
 import { torsionalModes } from "./torsionalModes.ts";
 
-compareAtLeast(11);
+compareAtLeast(15);
 
 const inch = 0.0254;
 const foot = 12 * inch;
@@ -17,6 +20,33 @@ printedRow("TO-01", 5, (r) => {
   const modes = torsionalModes({ inertias: r.inputs("inertias"), stiffnesses: r.inputs("stiffnesses") });
   modes.forEach((mode, i) => {
     r.agrees(`f${i}`, hertz(mode.angularFrequency));
+  });
+});
+
+/** Frequencies [Hz] at which Holzer's table leaves nothing over: a change of sign from hertz to hertz, then halved. */
+function holzerFrequencies(chain: TorsionalChain, most: number): readonly number[] {
+  const left = (frequency: number) =>
+    holzerResidual({ chain, angularFrequency: 2 * Math.PI * frequency }).torque;
+  const found: number[] = [];
+  for (let frequency = 1; frequency < most; frequency++) {
+    let [low, high] = [frequency, frequency + 1];
+    if (left(low) > 0 === left(high) > 0) continue;
+    for (let i = 0; i < 40; i++) {
+      const middle = (low + high) / 2;
+      if (left(middle) > 0 === left(low) > 0) low = middle;
+      else high = middle;
+    }
+    found.push(low);
+  }
+  return found;
+}
+
+printedRow("TO-01", 4, (r) => {
+  const chain = { inertias: r.inputs("inertias"), stiffnesses: r.inputs("stiffnesses") };
+  const found = holzerFrequencies(chain, 2000);
+  expect(found.length).toBe(4);
+  found.forEach((frequency, i) => {
+    r.agrees(`f${i + 1}`, frequency);
   });
 });
 

@@ -25,6 +25,8 @@ const steps = 240;
  * Checks a valve and its piston.
  * @param valve the valve and the piston
  * @throws RangeError naming the number that is out of range
+ *
+ * Source: definition.
  */
 export function requireValveOverPiston({ shutValveDistance, valveTilt }: ValveOverPiston): void {
   requireAll(finite, { shutValveDistance });
@@ -64,6 +66,9 @@ export function pistonToValveAxialOver(valve: ValveOverPiston): (angle: number) 
  * Least value over a window of the overlap, refined between half-degree steps.
  * @param value of the crank angle [rad]
  * @returns the least value and the crank angle [rad]
+ * @throws never itself; what `value` throws comes through
+ *
+ * Source: as `leastOnInterval`: a grid, then golden sections.
  */
 export function leastOverOverlap(value: (angle: number) => number): { at: number; value: number } {
   return leastOnInterval(value, -overlapWindow, overlapWindow, steps);
