@@ -125,7 +125,7 @@ export { explainSet } from "./sets/explainSet.ts";
 export { SetError } from "./sets/findChain.ts";
 export { readSetText } from "./sets/readSetText.ts";
 export { bandOrigins } from "./tables/bandOrigins.ts";
-export { instruments, instruments } from "./tables/instruments.ts";
+export { instruments } from "./tables/instruments.ts";
 export { type RecalledTable, recalledTables } from "./tables/recalledTables.ts";
 export { type Contact, contactAt, traceAt } from "./trace/atAngle.ts";
 export { Nominals } from "./trace/Nominals.ts";
