@@ -35,12 +35,12 @@ export default defineConfig({
       routeMiddleware: "./src/routeData.ts",
       expressiveCode: {
         themes: ["github-dark-default", "github-light-default"],
-        // A file shows its name. An output keeps its lines: it is drawn in columns.
+        // A file shows its name.
         frames: { extractFileNameFromCode: false },
         defaultProps: {
           frame: "none",
           wrap: true,
-          overridesByLang: { "yaml,ts,python,html": { frame: "code" }, "text,json": { wrap: false } },
+          overridesByLang: { "yaml,ts,python,html": { frame: "code" } },
         },
         styleOverrides: {
           borderRadius: "2px",

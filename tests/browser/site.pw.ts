@@ -31,8 +31,6 @@ for (const path of pages) {
       page.on("console", (message) => message.type() === "error" && errors.push(message.text()));
       await page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
       await page.goto(path);
-      // Blocks of code that scroll can be reached by key once the page has had a moment.
-      await page.evaluate(() => new Promise((resolve) => requestIdleCallback(resolve)));
       await expect(page.locator("h1")).toHaveCount(1);
       const { clientWidth, scrollWidth } = await page.evaluate(() => {
         const { clientWidth, scrollWidth } = document.documentElement;
