@@ -48,13 +48,29 @@ export default defineConfig({
       routeMiddleware: "./src/routeData.ts",
       expressiveCode: {
         themes: ["github-dark-default", "github-light-default"],
-        defaultProps: { frame: "none", wrap: true },
+        // A file shows its name.
+        frames: { extractFileNameFromCode: false },
+        defaultProps: {
+          frame: "none",
+          wrap: true,
+          overridesByLang: { "yaml,ts,python,html": { frame: "code" } },
+        },
         styleOverrides: {
           borderRadius: "2px",
           borderColor: "var(--line-strong)",
           codeBackground: "var(--sheet)",
           codeFontFamily: "var(--mono)",
-          frames: { shadowColor: "transparent" },
+          frames: {
+            shadowColor: "transparent",
+            editorTabBarBackground: "var(--paper)",
+            editorTabBarBorderColor: "var(--line-strong)",
+            editorTabBarBorderBottomColor: "var(--line-strong)",
+            editorActiveTabBackground: "var(--sheet)",
+            editorActiveTabForeground: "var(--ink-2)",
+            editorActiveTabBorderColor: "var(--line-strong)",
+            editorActiveTabIndicatorTopColor: "var(--blue)",
+            editorActiveTabIndicatorBottomColor: "transparent",
+          },
         },
       },
       pagination: false,
