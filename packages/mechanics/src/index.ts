@@ -188,6 +188,7 @@ export * from "./valves/lossOfContactSpeed.ts";
 export * from "./valves/pistonToValveAxial.ts";
 export * from "./valves/pistonToValveRadial.ts";
 export * from "./valves/pushrodBuckling.ts";
+export * from "./valves/rockerTipSweep.ts";
 export * from "./valves/shiftLiftCurve.ts";
 export * from "./valves/shutValveDistance.ts";
 export * from "./valves/springForce.ts";

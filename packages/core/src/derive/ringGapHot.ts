@@ -7,10 +7,11 @@ interface RingGap {
   readonly id: string;
   readonly name: string;
   readonly symbol: string;
-  readonly which: "top" | "second";
-  /** Symbols of the gap and of the ring’s temperature. */
-  readonly gap: "s_1" | "s_2";
-  readonly temperature: "T_r" | "T_r2";
+  /** The ring in words. */
+  readonly ring: string;
+  /** Symbol and path of the gap and of the ring’s temperature. */
+  readonly gap: readonly [symbol: string, path: string];
+  readonly temperature: readonly [symbol: string, path: string];
   readonly examples: readonly [
     { given: Record<string, string>; expect: string },
     ...{ given: Record<string, string>; expect: string }[],
@@ -19,18 +20,18 @@ interface RingGap {
 }
 
 /** Declares what is left of a ring’s end gap when the engine is hot. */
-export function ringGapHot({ which, gap, temperature, ...own }: RingGap) {
+export function ringGapHot({ ring, gap: [gap, gapPath], temperature: [temperature, path], ...own }: RingGap) {
   return quantity({
     ...own,
     unit: "mm",
     decimals: 3,
     system: "rings",
-    meaning: `What is left of the ${which} ring’s end gap at full load, when ring and cylinder have warmed up from 20 °C; at zero the ends butt and the ring seizes. The bore is taken as cast iron, which is also what most aluminium blocks are lined with.`,
+    meaning: `What is left of the ${ring}’s end gap at full load, when ring and cylinder have warmed up from 20 °C; at zero the ends butt and the ring seizes. The bore is taken as cast iron, which is also what most aluminium blocks are lined with.`,
     inputs: {
-      [gap]: `ringSet.${which}RingEndGap`,
+      [gap]: gapPath,
       B: "block.bore",
       alpha_ri: "ringSet.expansion",
-      [temperature]: `conditions.${which}RingTemperature`,
+      [temperature]: path,
       T_w: "conditions.cylinderTopTemperature",
     } as Readonly<Record<string, string>>,
     formula: `${gap} - pi * B * (alpha_ri * (${temperature} - ${REFERENCE_TEMPERATURE}) - ${IRON.expansionText} * (T_w - ${REFERENCE_TEMPERATURE}))`,

@@ -126,6 +126,14 @@ export const conditions = part(
       range: ["50 degC", "400 degC"],
       tolerance: "30",
     }),
+    oilRingTemperature: temperatureField({
+      label: "Oil ring temperature",
+      symbol: "T_r3",
+      help: "Temperature of the oil ring’s rails at full load.",
+      usual: ["150 degC ± 25", "oil rings run at about 125 to 175 °C (from memory)"],
+      range: ["50 degC", "350 degC"],
+      tolerance: "25",
+    }),
     topLandTemperature: temperatureField({
       label: "Top land temperature",
       symbol: "T_tl",

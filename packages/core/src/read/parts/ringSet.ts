@@ -82,6 +82,14 @@ export const ringSet = part(
       tolerance: "0.08",
       help: "From the inner to the outer face of the second ring.",
     }),
+    oilRailRadialThickness: dimension({
+      label: "Oil ring radial thickness",
+      symbol: "a_3",
+      unit: "mm",
+      range: ["0.8 mm", "12 mm"],
+      tolerance: "0.08",
+      help: "From the outer to the inner face of the oil ring as it stands in the bore: rails with their expander behind them, or the ring with its spring.",
+    }),
     oilRingHeight: dimension({
       label: "Oil ring height",
       symbol: "h_r3",

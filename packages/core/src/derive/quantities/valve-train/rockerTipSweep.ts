@@ -1,3 +1,4 @@
+import { rockerTipSweep as sweepOf } from "@trialfit/mechanics";
 import { quantity } from "../../Quantity.ts";
 
 export const rockerTipSweep = quantity({
@@ -12,16 +13,7 @@ export const rockerTipSweep = quantity({
   inputs: { a_v: "valveDrive.rockerArm", L_i: "inletValveLift", theta_r: "valveDrive.midLiftError" },
   method:
     "The tip of the arm moves on a circle about the pivot; the widest spread of its distance from the pivot, square to the stem, while the valve goes from shut to full lift.",
-  compute: ({ a_v, L_i, theta_r }) => {
-    const middle = a_v * Math.sin(theta_r);
-    const heights = [middle - L_i / 2, middle, middle + L_i / 2];
-    if (heights.some((height) => Math.abs(height) >= a_v))
-      throw new RangeError("the arm is too short for this lift");
-    const reach = (height: number) => Math.sqrt(a_v ** 2 - height ** 2);
-    const ends = [reach(heights[0]!), reach(heights[2]!)];
-    const passesLevel = heights[0]! <= 0 && heights[2]! >= 0;
-    return (passesLevel ? a_v : Math.max(...ends)) - Math.min(...ends);
-  },
+  compute: ({ a_v, L_i, theta_r }) => sweepOf({ armLength: a_v, lift: L_i, midLiftAngle: theta_r }),
   shape: "guarded",
   valid: "a pivot that does not move; contact at the end of the arm",
   sources: [{ id: "plane-geometry" }],

@@ -60,6 +60,14 @@ export const grooveFields = {
     tolerance: "0.05",
     help: "Between the second ring groove and the oil ring groove.",
   }),
+  oilGrooveRootDiameter: dimension({
+    label: "Oil groove root diameter",
+    symbol: "D_g3",
+    unit: "mm",
+    range: ["15 mm", "240 mm"],
+    tolerance: "0.1",
+    help: "Diameter at the bottom of the oil ring groove.",
+  }),
   oilGrooveHeight: dimension({
     label: "Oil ring groove height",
     symbol: "g_3",
