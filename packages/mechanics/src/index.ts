@@ -187,6 +187,7 @@ export * from "./valves/liftTableCurve.ts";
 export * from "./valves/lossOfContactSpeed.ts";
 export * from "./valves/pistonToValveAxial.ts";
 export * from "./valves/pistonToValveRadial.ts";
+export * from "./valves/polynomialLiftCurve.ts";
 export * from "./valves/pushrodBuckling.ts";
 export * from "./valves/rockerTipSweep.ts";
 export * from "./valves/shiftLiftCurve.ts";
