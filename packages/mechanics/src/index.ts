@@ -47,6 +47,7 @@ export * from "./charge/hoopStress.ts";
 export * from "./charge/injectorFlow.ts";
 export * from "./charge/inletGasSpeed.ts";
 export * from "./charge/inletMachIndex.ts";
+export * from "./charge/manifoldShift.ts";
 export * from "./charge/meanEffectivePressure.ts";
 export * from "./charge/power.ts";
 export * from "./charge/torqueCurve.ts";
