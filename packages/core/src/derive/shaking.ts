@@ -4,7 +4,7 @@ import type { TableRow } from "../read/FieldValue.ts";
 import { quantity } from "./Quantity.ts";
 
 /** The reciprocating masses of every cylinder as mechanics takes them. */
-function reciprocatingMasses(
+export function reciprocatingMasses(
   n: Readonly<Record<"r" | "l" | "e" | "m_rec", number>>,
   throws: readonly TableRow[],
 ): MovingMasses {

@@ -19,7 +19,7 @@ describe("an explained quantity that counts or sums", () => {
     const rowsOf = (id: string) =>
       explainQuantity(quantities.get(id)!, report)
         .sections.find(({ heading }) => heading === "Worked")!
-        .items[0]!.lines.filter(({ label }) => /^order$|rpm$/.test(label));
+        .items[0]!.lines.filter(({ label }) => /^order$|rpm$/.test(label ?? ""));
     const worked = (id: string) => report.quantities.find((one) => one.id === id)!;
     for (const id of ["criticalsInRange", "majorCriticalsInRange", "secondCriticalsInRange"])
       expect(rowsOf(id), id).toHaveLength(worked(id).nominal!);

@@ -8,6 +8,7 @@ import {
   liftInputs,
   liftRoutes,
   liftTables,
+  oneDurationExamples,
   type Side,
   sides,
 } from "./valveSide.ts";
@@ -42,7 +43,7 @@ const shared = (side: Side) =>
   }) as const;
 
 /** Greatest speed of a valve. */
-export function valveSpeed(side: Side, expect: string) {
+export function valveSpeed(side: Side, expect: string, byOneDuration: string) {
   const { word, index } = sides[side];
   return quantity({
     ...shared(side),
@@ -55,12 +56,15 @@ export function valveSpeed(side: Side, expect: string) {
     method:
       "Slope of the lift curve times the crankshaft’s speed; the greatest size over the cycle is taken.",
     compute: (n, _words, tables) => greatestValveSpeed(runningValve(side, n, tables)).value,
-    examples: [{ given: { ...liftExamples[side], n: "7800 rpm" }, expect }],
+    examples: [
+      { given: { ...liftExamples[side], n: "7800 rpm" }, expect },
+      { given: { ...oneDurationExamples[side], n: "7800 rpm" }, expect: byOneDuration },
+    ],
   });
 }
 
 /** Greatest acceleration of a valve towards its seat. */
-export function valveDeceleration(side: Side, expect: string) {
+export function valveDeceleration(side: Side, expect: string, byOneDuration: string) {
   const { word, index } = sides[side];
   return quantity({
     ...shared(side),
@@ -73,6 +77,9 @@ export function valveDeceleration(side: Side, expect: string) {
     method:
       "Curvature of the lift curve times the square of the crankshaft’s speed; the greatest towards the seat over the cycle is taken.",
     compute: (n, _words, tables) => greatestValveDeceleration(runningValve(side, n, tables)).value,
-    examples: [{ given: { ...liftExamples[side], n: "7800 rpm" }, expect }],
+    examples: [
+      { given: { ...liftExamples[side], n: "7800 rpm" }, expect },
+      { given: { ...oneDurationExamples[side], n: "7800 rpm" }, expect: byOneDuration },
+    ],
   });
 }

@@ -1,6 +1,7 @@
 import {
   type LiftCurve,
   liftTableCurve,
+  polynomialLiftCurve,
   type SliderCrank,
   standInLiftCurve,
   type ValveOverPiston,
@@ -38,17 +39,32 @@ export function liftTables(side: Side): Readonly<Record<string, string>> {
   return { [`${side}Table`]: `camshaft.${side}LiftTable` };
 }
 
-/** A measured table first; without it the curve between two durations, which the report names as a stand-in. */
-export function liftRoutes(...which: readonly Side[]): readonly [Route, Route] {
-  const tables = which.flatMap((side) => Object.keys(liftTables(side)));
-  const durations = [...new Set(which.flatMap((side) => Object.keys(liftInputs(side))))];
+/** What one duration alone needs, at the lower or the upper of the checking lifts. */
+function oneDuration(side: Side, at: "lower" | "upper"): readonly string[] {
+  const { index } = sides[side];
+  const [lift, duration] = at === "lower" ? ["l_1", `D_${index}`] : ["l_2", `D_${index}2`];
+  return [lift, duration, `theta_c${index}`, `L_${index}`];
+}
+
+/**
+ * A measured table first; without it the curve between two durations, and last a polynomial through one, which the
+ * report names as stand-ins.
+ */
+export function liftRoutes(...which: readonly Side[]): readonly [Route, Route, Route, Route] {
+  const all = (of: (side: Side) => readonly string[]) => [...new Set(which.flatMap(of))];
+  const measure = "measure a lift table before the valve clearances are trusted";
+  const one = (at: "lower" | "upper"): Route => ({
+    needs: all((side) => oneDuration(side, at)),
+    assumes: `a stand-in lift curve, a polynomial through one duration and the greatest lift, whose flanks a real lobe may pass by a millimetre: ${measure}`,
+  });
   return [
-    { needs: tables },
+    { needs: all((side) => Object.keys(liftTables(side))) },
     {
-      needs: durations,
-      assumes:
-        "a stand-in lift curve through two durations and the greatest lift: measure a lift table before the valve clearances are trusted",
+      needs: all((side) => Object.keys(liftInputs(side))),
+      assumes: `a stand-in lift curve through two durations and the greatest lift: ${measure}`,
     },
+    one("lower"),
+    one("upper"),
   ];
 }
 
@@ -72,6 +88,12 @@ export const liftExamples = {
   },
 } as const;
 
+/** The same with nothing but the duration at the checking lift known: less of `liftExamples`. */
+export const oneDurationExamples = {
+  inlet: { l_1: "0.25 mm", theta_ci: "110 deg", D_i: "276 deg", L_i: "11 mm" },
+  exhaust: { l_1: "0.25 mm", theta_ce: "112 deg", D_e: "268 deg", L_e: "10 mm" },
+} as const;
+
 /** The lift of one valve over the cycle, from top dead centre of overlap. */
 export function liftCurve(
   side: Side,
@@ -85,11 +107,16 @@ export function liftCurve(
       samples: rows.map((row) => ({ angle: cellNumber(row, "angle"), lift: cellNumber(row, "lift") })),
       curvatureWindow: CURVATURE_WINDOW,
     });
+  const shared = { greatestLift: n[`L_${index}`]!, centre: after * n[`theta_c${index}`]! };
+  const [longer, shorter] = [n[`D_${index}`], n[`D_${index}2`]];
+  if (longer === undefined)
+    return polynomialLiftCurve({ ...shared, duration: { duration: shorter!, lift: n.l_2! } });
+  if (shorter === undefined)
+    return polynomialLiftCurve({ ...shared, duration: { duration: longer, lift: n.l_1! } });
   return standInLiftCurve({
-    greatestLift: n[`L_${index}`]!,
-    centre: after * n[`theta_c${index}`]!,
-    longer: { duration: n[`D_${index}`]!, lift: n.l_1! },
-    shorter: { duration: n[`D_${index}2`]!, lift: n.l_2! },
+    ...shared,
+    longer: { duration: longer, lift: n.l_1! },
+    shorter: { duration: shorter, lift: n.l_2! },
   });
 }
 

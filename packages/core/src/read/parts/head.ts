@@ -91,6 +91,22 @@ export const cylinderHead = part(
       range: ["0 cm3", "20 cm3"],
       help: "Largest less smallest chamber of the engine, all measured the same way.",
     }),
+    lowered: dimension({
+      label: "Head lowered by",
+      symbol: "m_h",
+      unit: "mm",
+      range: ["-5 mm", "10 mm"],
+      tolerance: "0.05",
+      help: "How much nearer to the crankshaft the head sits than it did: all that came off deck and head face, less what a thicker gasket adds. Negative when it sits higher.",
+    }),
+    inletFlangeAngle: dimension({
+      label: "Angle of the inlet flange",
+      symbol: "beta_f",
+      unit: "deg",
+      range: ["0 deg", "180 deg"],
+      tolerance: "1",
+      help: "Between the cylinder axis, away from the crankshaft, and the direction in which the inlet flange faces out of the head; 90° for a flange that stands along the cylinder.",
+    }),
     chamberArea: dimension({
       label: "Chamber area at the face",
       symbol: "A_ch",
