@@ -49,23 +49,11 @@ export function arcFacetError({ elements }: RodToCylinder["outline"]): number {
   return Math.max(...arcs) * (1 - Math.cos(Math.PI / arcFacets));
 }
 
-/**
- * Gap between the extruded rod at one crank angle and the block as solids, in metres. The solids are
- * built in millimetres with square notch corners moved in by 0.293 of the corner radius. Facets of the
- * bore lie inside the circle and those of outline arcs inside the arc, each by at most R (1 - cos(half a facet)).
- * @param farthest gaps beyond this come out as this; a short one keeps the search short
- */
-export async function solidGap(
-  geometry: RodToCylinder,
-  angle: number,
-  farthest: number,
-): Promise<{ readonly gap: number; readonly facetError: number }> {
+/** The block about a cylinder, in millimetres, its bore open below; square notch corners moved in by 0.293 of theirs. */
+export async function blockSolid(geometry: RodToCylinder): Promise<Manifold> {
   const { Manifold } = await loadSolids();
-  const { outline, bore, cylinderAxisOffset, cylinderBottomHeight, bigEndWidth, planeOffset } = geometry;
-  const rod = await rodSolid(geometry, angle);
-
+  const { bore, cylinderAxisOffset, cylinderBottomHeight, bigEndWidth, planeOffset } = geometry;
   const radius = 500 * bore;
-  const bottom = 1e3 * cylinderBottomHeight;
   const height = 250;
   const width = 2 * radius + 120;
   const cylinder = Manifold.cylinder(3 * height, radius, radius, boreFacets, true).rotate([90, 0, 0]);
@@ -84,7 +72,23 @@ export async function solidGap(
       ),
     );
   }
-  const gap = rod.minGap(block.translate([1e3 * cylinderAxisOffset, bottom, 0]), 1e3 * farthest) / 1e3;
-  const facetError = (bore / 2) * (1 - Math.cos(Math.PI / boreFacets)) + arcFacetError(outline);
-  return { gap, facetError };
+  return block.translate([1e3 * cylinderAxisOffset, 1e3 * cylinderBottomHeight, 0]);
+}
+
+/** By how much facets of the bore lie inside its circle at most [m]. */
+export const boreFacetError = (bore: number): number => (bore / 2) * (1 - Math.cos(Math.PI / boreFacets));
+
+/**
+ * Gap between the extruded rod at one crank angle and the block as solids, in metres. Facets of the bore lie inside
+ * the circle and those of outline arcs inside the arc, each by at most R (1 - cos(half a facet)).
+ * @param farthest gaps beyond this come out as this; a short one keeps the search short
+ */
+export async function solidGap(
+  geometry: RodToCylinder,
+  angle: number,
+  farthest: number,
+): Promise<{ readonly gap: number; readonly facetError: number }> {
+  const [rod, block] = [await rodSolid(geometry, angle), await blockSolid(geometry)];
+  const gap = rod.minGap(block, 1e3 * farthest) / 1e3;
+  return { gap, facetError: boreFacetError(geometry.bore) + arcFacetError(geometry.outline) };
 }

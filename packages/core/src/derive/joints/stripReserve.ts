@@ -24,7 +24,7 @@ export function stripReserve({ prefix, word, part, index, system, preload, tappe
       m_e: `${part}.engagement`,
       [F]: path,
     } as Paths,
-    formula: `0.8 * ${tau} * pi * d * m_e / P * (P / 2 + 3 * sqrt(3) / 8 * P * sqrt(3) / 3) / ${F}`,
+    formula: `0.8 * ${tau} * pi * d * m_e * (P / 2 + 3 * P / 8) / (P * ${F})`,
     compute: (n: Numbers) =>
       (BEARING_SHARE *
         threadStripLoad({ majorDiameter: n.d!, pitch: n.P!, engagement: n.m_e!, shearStrength: n[tau]! })) /

@@ -20,7 +20,7 @@ export const windagePower = quantity({
     n: "targets.speed",
     rho_m: "conditions.mistDensity",
   },
-  formula: "z / n_r / 2 * 0.146 * (rho_m * n * R_cw^2 / 2e-5)^(-1 / 5) * rho_m * n^3 * R_cw^5",
+  formula: "0.146 * z / (2 * n_r) * (rho_m * n * R_cw^2 / 2e-5)^(-1 / 5) * rho_m * n^3 * R_cw^5",
   compute: ({ z, n_r, R_cw, n, rho_m }) =>
     powerOf({
       discs: z / n_r,

@@ -18,7 +18,7 @@ export const pinMassBySize = quantity({
     d_i: "pistonPin.innerDiameter",
     l_p: "pistonPin.length",
   },
-  formula: `m_pin / (${STEEL_DENSITY} * pi / 4 * (d_p^2 - d_i^2) * l_p)`,
+  formula: `4 * m_pin / (pi * ${STEEL_DENSITY} * (d_p^2 - d_i^2) * l_p)`,
   compute: ({ m_pin, d_p, d_i, l_p }) => {
     if (d_i >= d_p) throw new RangeError("the bore of the pin is as wide as the pin");
     return m_pin / (STEEL_DENSITY * (Math.PI / 4) * (d_p ** 2 - d_i ** 2) * l_p);

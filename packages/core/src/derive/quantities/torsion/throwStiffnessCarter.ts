@@ -13,7 +13,7 @@ export const throwStiffnessCarter = quantity({
   meaning:
     "Stiffness of one throw against twist, by Carter’s estimate. It and Ker Wilson’s lie about 15 % apart: the truth is as uncertain.",
   inputs: throwInputs,
-  formula: `pi / 32 * E_c / (2 * (1 + ${STEEL.poissonRatio})) / ((L_m + 0.8 * h_w) / D_m^4 + 0.75 * L_cp / D_p^4 + 1.5 * r / (h_w * w_w^3))`,
+  formula: `pi * E_c / (64 * (1 + ${STEEL.poissonRatio}) * ((L_m + 0.8 * h_w) / D_m^4 + 0.75 * L_cp / D_p^4 + 1.5 * r / (h_w * w_w^3)))`,
   compute: (numbers) => stiffnessOf(crankThrow(numbers)),
   shape: "guarded",
   valid: "solid journals, webs of even section; within about 20 %",

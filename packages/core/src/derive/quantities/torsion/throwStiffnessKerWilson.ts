@@ -12,7 +12,7 @@ export const throwStiffnessKerWilson = quantity({
   system: "torsion",
   meaning: "Stiffness of one throw against twist, by Ker Wilson’s estimate.",
   inputs: throwInputs,
-  formula: `pi / 32 * E_c / (2 * (1 + ${STEEL.poissonRatio})) / ((L_m + 0.4 * D_m) / D_m^4 + (L_cp + 0.4 * D_p) / D_p^4 + (r - 0.2 * (D_m + D_p)) / (h_w * w_w^3))`,
+  formula: `pi * E_c / (64 * (1 + ${STEEL.poissonRatio}) * ((L_m + 0.4 * D_m) / D_m^4 + (L_cp + 0.4 * D_p) / D_p^4 + (r - 0.2 * (D_m + D_p)) / (h_w * w_w^3)))`,
   compute: (numbers) => stiffnessOf(crankThrow(numbers)),
   shape: "guarded",
   valid: "solid journals, webs of even section; within about 20 %",

@@ -21,8 +21,8 @@ export const camNosePressure = quantity({
   routes: [{ needs: ["R_ro"] }, { needs: [], assumes: "a flat follower, since no roller radius is entered" }],
   method: "Hertz’s line contact of two steel bodies over the width of the lobe.",
   cases: {
-    1: `sqrt(F_o * R_r / b_l * ${STEEL.modulusText} / (2 * (1 - ${STEEL.poissonRatio}^2)) * (1 / R_n + 1 / R_ro) / pi)`,
-    2: `sqrt(F_o * R_r / b_l * ${STEEL.modulusText} / (2 * (1 - ${STEEL.poissonRatio}^2)) * 1 / R_n / pi)`,
+    1: `sqrt(F_o * R_r * ${STEEL.modulusText} * (1 / R_n + 1 / R_ro) / (2 * pi * b_l * (1 - ${STEEL.poissonRatio}^2)))`,
+    2: `sqrt(F_o * R_r * ${STEEL.modulusText} / (2 * pi * b_l * R_n * (1 - ${STEEL.poissonRatio}^2)))`,
   },
   compute: ({ F_o, R_r, b_l, R_n, R_ro }, _words, _tables, route) =>
     camContactPressure({
