@@ -17,6 +17,16 @@ export default defineConfig({
   ...(SITE_BASE === undefined ? {} : { base: SITE_BASE }),
   trailingSlash: "always",
   vite: {
+    worker: {
+      // A worker has no page to put styles on; the page that starts it brings them.
+      plugins: () => [
+        {
+          name: "no-styles-in-workers",
+          enforce: "pre",
+          load: (id: string) => (id.split("?")[0]!.endsWith(".css") ? "" : undefined),
+        },
+      ],
+    },
     resolve: {
       // The frame asks for the search's interface on every page; ours waits until somebody opens the search.
       alias: [
