@@ -23,7 +23,8 @@ export default defineConfig({
         {
           name: "no-styles-in-workers",
           enforce: "pre",
-          load: (id: string) => (id.split("?")[0]!.endsWith(".css") ? "" : undefined),
+          resolveId: (id: string) => (id.endsWith(".css") ? "\0no-styles" : undefined),
+          load: (id: string) => (id === "\0no-styles" ? "export {};" : undefined),
         },
       ],
     },
