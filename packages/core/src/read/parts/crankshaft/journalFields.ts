@@ -17,6 +17,7 @@ export const journalFields = {
     symbol: "S_1",
     unit: "mm",
     range: ["15 mm", "300 mm"],
+    exact: "a number of the sheet that says which part it was, not a size of the part in hand",
     help: "Stroke of the crankshaft that the block was made with.",
   }),
   strokeSpread: dimension({
