@@ -46,3 +46,19 @@ describe("a dimension that is entered without a tolerance", () => {
     for (const reason of reasons) expect(reason).toMatch(/^[a-z][^.]{15,}[a-z]$/);
   });
 });
+
+describe("a default that gives way to another field", () => {
+  it("gives way to what that one gives way to as well, so that all that was forgotten is named at once", () => {
+    const unlessOf = (path: string) => fields.get(path)?.spec.assumed?.unless ?? [];
+    const giving = [...fields.keys()].filter((path) => unlessOf(path).length > 0);
+    const lacking = giving.flatMap((path) =>
+      unlessOf(path).flatMap((other) =>
+        unlessOf(other)
+          .filter((third) => third !== path && !unlessOf(path).includes(third))
+          .map((third) => `${path} must give way to ${third}, as ${other} does`),
+      ),
+    );
+    expect(lacking).toEqual([]);
+    expect(giving.length).toBeGreaterThan(5);
+  });
+});
