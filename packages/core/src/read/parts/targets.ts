@@ -95,7 +95,7 @@ export const targets = part(
         symbol: "k_d",
         unit: "%",
         range: ["0 %", "40 %"],
-        tolerance: "3",
+        exact: "a share that is claimed, and judged as it is claimed",
         help: "Share of the crank power that does not reach the wheels.",
         assumed: { value: "15 % ± 5", because: "driveline losses of 10 to 20 % are usual (common practice)" },
       },
