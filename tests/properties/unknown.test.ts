@@ -14,6 +14,7 @@ import { withDefaults } from "../../packages/core/src/derive/withDefaults.ts";
 import { judgeAll } from "../../packages/core/src/judge/judgeAll.ts";
 import type { Verdict } from "../../packages/core/src/judge/Verdict.ts";
 import { exactFacts } from "../catalog/exactFacts.ts";
+import { rangeOf } from "../catalog/fieldText.ts";
 import { demoBuilds, generateBuild } from "../catalog/generateBuilds.ts";
 import { generator } from "../differential/generator.ts";
 
@@ -105,18 +106,23 @@ function rootsOf(rule: CompiledRule, finder: RootFinder): Paths {
 const rules = compileRules(ruleFiles.filter(({ confirm }) => confirm === undefined));
 const byId = new Map(rules.map((rule) => [rule.file.id, rule]));
 
-/** The words of the fields named, drawn evenly: donors seldom have the rare ones. */
-function withWords(build: Build, named: Paths, random: () => number): Build {
+/** Share of the numbers that are drawn from anywhere in their range. */
+const ANYWHERE = 0.4;
+
+/** Words of the fields named drawn evenly, and some numbers from anywhere: donors seldom have the rare ones. */
+function withRare(build: Build, named: Paths, random: () => number): Build {
   const values = new Map(build.values);
   for (const path of named) {
     const spec = fields.get(path)?.spec;
-    if (spec?.kind !== "choice") continue;
-    const words = Object.keys(spec.options);
-    values.set(path, {
-      kind: "choice",
-      value: words[Math.floor(random() * words.length)]!,
-      provenance: "data-sheet",
-    });
+    const value = values.get(path);
+    if (spec?.kind === "choice") {
+      const words = Object.keys(spec.options);
+      const word = words[Math.floor(random() * words.length)]!;
+      values.set(path, { kind: "choice", value: word, provenance: "data-sheet" });
+    }
+    if (spec?.kind !== "dimension" || value?.kind !== "dimension" || random() >= ANYWHERE) continue;
+    const [least, most] = rangeOf(spec);
+    values.set(path, { ...value, nominal: least + (most - least) * random() });
   }
   return { ...build, values };
 }
@@ -165,7 +171,7 @@ async function matters(
       (so, one) => withFrom(so, draw === 0 ? whole : from(), new Set([one])),
       bare,
     );
-    const build = draw < DONORS ? filled : withWords(filled, others, random);
+    const build = draw < DONORS ? filled : withRare(filled, others, random);
     const word = await look(build);
     if (word === undefined) return true;
     const alike = decided.get(word) ?? [];
