@@ -129,6 +129,61 @@ describe("a bore gauged at three heights and in two directions", () => {
   });
 });
 
+describe("journals gauged at two places and in two directions", () => {
+  const at = (base: number, along: number, across: number) => ({
+    along: micron(along, base),
+    across: micron(across, base),
+  });
+  const gauged = (base: number, taper: number, oval: number) => ({
+    front: at(base, 0, oval),
+    rear: at(base, taper, taper + oval),
+  });
+  const rules = ruleFiles.filter(({ id }) => id === "journals-round-and-straight");
+  const journals = async (mains: readonly object[], pins: readonly object[], more = {}) => {
+    const readings = (list: readonly object[]) =>
+      Object.fromEntries(list.map((one, index) => [String(index + 1), one]));
+    const { verdicts } = await evaluate(
+      readBuild({
+        trialfit: "1",
+        name: "Bench one (invented)",
+        use: "circuit",
+        induction: { kind: "naturally-aspirated" },
+        block: { layout: "inline", cylinders: "2", mainBearings: "3" },
+        crankshaft: {
+          rodsPerPin: "1",
+          mainJournalDiameter: { uncertainty: "0 mm", readings: readings(mains) },
+          crankpinDiameter: { uncertainty: "0 mm", readings: readings(pins) },
+          ...more,
+        },
+      }),
+      { rules },
+    );
+    return verdicts[0]!;
+  };
+  const [main, pin] = [gauged(60, 3, 2), gauged(48, 1, 3)];
+  it("give taper and out-of-round of each main journal and of the worst crankpin to their rule", async () => {
+    expect(await journals([main, main, main], [pin, pin])).toMatchObject({ verdict: "holds" });
+    const tapered = await journals([main, gauged(60, 6, 0), main], [pin, pin]);
+    expect(tapered).toMatchObject({ verdict: "fails", at: "main bearing 2" });
+    expect(tapered.places!.map(({ verdict }) => verdict)).toEqual(["holds", "fails", "holds"]);
+    expect(await journals([main, main, main], [pin, gauged(48, 0, 6)])).toMatchObject({ verdict: "fails" });
+  });
+  it("leave the rule unknown where a journal was gauged at one place, unless its form is entered", async () => {
+    const once = { middle: at(60, 0, 2) };
+    expect(await journals([main, once, main], [pin, pin])).toMatchObject({
+      verdict: "unknown",
+      at: "main bearing 2",
+      missing: ["crankshaft.mainJournalTaper"],
+    });
+    expect(await journals([main, main, main], [pin, { middle: at(48, 0, 3) }])).toMatchObject({
+      verdict: "unknown",
+      missing: ["crankshaft.crankpinTaper"],
+    });
+    const entered = { mainJournalTaper: "0.002 mm ± 0" };
+    expect(await journals([main, once, main], [pin, pin], entered)).toMatchObject({ verdict: "holds" });
+  });
+});
+
 describe("parts that may change places", () => {
   const words = async (bore: readonly number[], piston: readonly number[]) => {
     const each = await check({ ...exact, readings: bores(bore) }, { ...exact, readings: pistons(piston) });
@@ -214,6 +269,10 @@ describe("an open verdict says what would settle it", () => {
     const { settlement } = verdict!;
     if (verdict!.verdict !== "open") expect(settlement).toBeUndefined();
     if (settlement === undefined) return;
+    if (settlement.provided === "clear-of-limit") {
+      expect(Math.abs(over)).toBe(10);
+      return;
+    }
     const measured = (path: string, text: string, value: string) => {
       const width = inMm(report, path);
       return width === undefined ? text : { value, uncertainty: `${width.toFixed(9)} mm` };
@@ -231,10 +290,13 @@ describe("an open verdict says what would settle it", () => {
     expect(inMm(report, "block.bore")).toBeGreaterThan(0.003);
     expect(inMm(report, "block.bore")).toBeLessThanOrEqual(0.0035);
   });
-  it("and nothing, when it lies on its limit", async () => {
+  it("and that only what comes out clear of it does, when it lies on its limit", async () => {
     const report = await check("90.01 mm ± 0.005", "89.94 mm ± 0");
     expect(report.verdicts[0]).toMatchObject({ verdict: "open" });
-    expect(report.verdicts[0]!.settlement).toBeUndefined();
+    expect(report.verdicts[0]!.settlement).toMatchObject({
+      provided: "clear-of-limit",
+      measure: [{ path: "block.bore" }],
+    });
   });
 });
 

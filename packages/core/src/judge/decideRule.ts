@@ -1,5 +1,6 @@
 import type { CompiledRule } from "./CompiledRule.ts";
 import { type Decision, decide, decideLimit, type Lookup } from "./decide.ts";
+import { namedMissing } from "./namedMissing.ts";
 import type { VerdictWord } from "./Verdict.ts";
 
 /** What both sides of the conditions of a rule come to. */
@@ -40,7 +41,7 @@ export function decideWithMissing(rule: CompiledRule, lookup: Lookup): Decided {
   const requires = decide(rule.requires, scoped);
   const lacking = [when, requires].some(({ missing, reasons }) => missing.length + reasons.length > 0);
   const verdict = wordFor(when, requires, lacking);
-  const missing = verdict === "unknown" ? [...new Set([...when.missing, ...requires.missing])].sort() : [];
+  const missing = verdict === "unknown" ? namedMissing([...when.missing, ...requires.missing]) : [];
   return { verdict, missing };
 }
 

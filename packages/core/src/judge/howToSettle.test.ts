@@ -1,10 +1,14 @@
-import type { Condition, RuleFile } from "@trialfit/rules";
+import { readFileSync } from "node:fs";
+import { type Condition, type RuleFile, ruleFiles } from "@trialfit/rules";
 import { describe, expect, it } from "vitest";
 import { quantities } from "../derive/generated/quantities.ts";
 import { finish } from "../derive/Steps.ts";
-import { readBuild } from "../read/readBuild.ts";
+import { withDefaults } from "../derive/withDefaults.ts";
+import type { DimensionValue } from "../read/FieldValue.ts";
+import { readBuild, readBuildText } from "../read/readBuild.ts";
 import { compareRuleFixture } from "./compareRuleFixture.test-support.ts";
 import { compileRule } from "./compileRule.ts";
+import { compileRules } from "./compileRules.ts";
 import { howToSettle } from "./howToSettle.ts";
 import { judgeBuild } from "./judgeBuild.ts";
 
@@ -45,11 +49,76 @@ describe("what settles an open verdict", () => {
     expect(mm(settlement!.measure[0]!.uncertainty)).toBeLessThanOrEqual(0.02);
     expect(mm(settlement!.measure[0]!.uncertainty)).toBeGreaterThan(0.018);
   });
-  it("is nothing on the limit itself", async () => {
-    const settlement = await settle(
-      { block: { bore: "90 mm ± 0.05" }, piston: { diameter: "89.94 mm ± 0" } },
-      { fact: "pistonToBoreClearance", operator: "greaterThanInclusive", value: "0.06 mm" },
-    );
-    expect(settlement).toBeUndefined();
+  it("is, on the limit itself, what comes out clear of it on either side", async () => {
+    const requires: Condition = {
+      fact: "pistonToBoreClearance",
+      operator: "greaterThanInclusive",
+      value: "0.06 mm",
+    };
+    const piston = { diameter: "89.94 mm ± 0" };
+    const settlement = await settle({ block: { bore: "90 mm ± 0.05" }, piston }, requires);
+    expect(settlement).toMatchObject({ provided: "clear-of-limit", measure: [{ path: "block.bore" }] });
+    const width = mm(settlement!.measure[0]!.uncertainty);
+    expect(width).toBeCloseTo(0.015, 9);
+    const found = async (bore: number) => {
+      const { values } = readBuild({
+        trialfit: "1",
+        name: "Bench (invented)",
+        block: { bore: { value: `${bore} mm`, uncertainty: `${width} mm` } },
+        piston,
+      });
+      const { judged } = await judgeBuild(
+        values,
+        [compileRule({ ...compareRuleFixture, requires })],
+        quantities,
+        [],
+      );
+      return judged[0]!.verdict.verdict;
+    };
+    expect(await found(90)).toBe("open");
+    expect(await found(90 + 1.01 * width)).toBe("holds");
+    expect(await found(90 - 1.01 * width)).toBe("fails");
   });
+});
+
+describe.each(["harrow-eight", "larkspur-hill"])("of the open verdicts of %s", (name) => {
+  it("every one is settled by what is named, measured as well as is said", async () => {
+    const text = readFileSync(new URL(`../../demo/${name}.yaml`, import.meta.url), "utf8");
+    const values = withDefaults(readBuildText(text, name));
+    const { judged } = await judgeBuild(values, compileRules(ruleFiles), quantities, []);
+    const open = judged.filter(({ verdict }) => verdict.verdict === "open");
+    const counts = { settled: 0, onLimit: 0, stillOpen: 0 };
+    for (const one of open) {
+      const settlement = finish(howToSettle(one, quantities));
+      expect(settlement, one.rule.file.id).toBeDefined();
+      const { measure, becomes, provided } = settlement!;
+      expect(measure.length, one.rule.file.id).toBeGreaterThan(0);
+      if (provided === "clear-of-limit") {
+        counts.onLimit += 1;
+        continue;
+      }
+      const measured = async (times: number) => {
+        const closer = new Map(values);
+        for (const { path, uncertainty } of measure) {
+          const value = values.get(path) as DimensionValue;
+          const { nominal } = value;
+          expect(uncertainty, path).toBeLessThan((value.high - value.low) / 2);
+          closer.set(path, {
+            ...value,
+            low: nominal - times * uncertainty,
+            high: nominal + times * uncertainty,
+          });
+        }
+        const again = await judgeBuild(closer, [one.rule], quantities, []);
+        return again.judged[0]!.verdict.verdict;
+      };
+      expect(await measured(1), one.rule.file.id).toBe(becomes);
+      counts.settled += 1;
+      if ((await measured(4)) === "open") counts.stillOpen += 1;
+    }
+    expect(counts.settled + counts.onLimit).toBe(open.length);
+    expect(counts.settled).toBeGreaterThan(0);
+    expect(counts.stillOpen).toBeGreaterThan(0.7 * counts.settled);
+    console.log(`${name}: ${JSON.stringify(counts)}`);
+  }, 120_000);
 });

@@ -2,12 +2,20 @@ import type { Catalog } from "../derive/rootsOf.ts";
 import type { Steps } from "../derive/Steps.ts";
 import type { Judged } from "./Judged.ts";
 import { measuring, type SettledWord, type ToMeasure, wordAtNominal, wordWith } from "./measuring.ts";
-import { AT_ONCE, FINEST, MOST, settleSingly } from "./settleSingly.ts";
+import { AT_ONCE, CAREFUL, FINEST, MOST, settleSingly } from "./settleSingly.ts";
+import { settleTogether } from "./settleTogether.ts";
 import type { Comparison } from "./Verdict.ts";
 
-/** What would make an open verdict certain, if the measured sizes come out as expected. */
+/** What would make an open verdict certain. */
 export interface Settlement {
+  /** What it becomes at the nominal values. */
   readonly becomes: SettledWord;
+  /**
+   * How the measured sizes must come out for that: as expected, within the uncertainty; the same, so finely that
+   * hardly anyone can, since the expected value lies next to the limit; or, where it lies on the limit, clear of it:
+   * then what it becomes depends on the side.
+   */
+  readonly provided: "as-expected" | "as-expected-finely" | "clear-of-limit";
   readonly measure: readonly ToMeasure[];
 }
 
@@ -17,8 +25,6 @@ interface Adverse {
   readonly reach: number;
 }
 
-/** Share of its tolerance to which a careful measurement brings an input. */
-const CAREFUL = 0.3;
 /** Part of the room to the limit that the narrowed inputs may take. */
 const ENOUGH = 0.98;
 /** Tightening tried when what a straight line promises is not enough. */
@@ -77,8 +83,8 @@ function narrowing(comparison: Comparison, judged: Judged): ReadonlyMap<string, 
  * The fewest dimensions that would settle an open verdict, and the uncertainty to which each must be measured. The
  * straight lines of the sensitivities propose; the proposal is then evaluated with its full band, and tightened
  * until the rule is certain. Where the lines propose nothing of use, as where a quantity turns round within the
- * tolerances, the weightiest dimensions are tried one by one.
- * @returns undefined when no measuring settles it, as when the nominal value lies on the limit
+ * tolerances, the weightiest dimensions are tried one by one, and at last as many together as it takes.
+ * @returns undefined where nothing that could be measured weighs
  */
 export function* howToSettle(judged: Judged, catalog: Catalog): Steps<Settlement | undefined> {
   const becomes = yield* wordAtNominal(judged, catalog);
@@ -91,9 +97,9 @@ export function* howToSettle(judged: Judged, catalog: Catalog): Steps<Settlement
   for (const trial of widths.size === 0 ? [] : TRIALS) {
     const measured = measuring(judged, new Map([...widths].map(([path, share]) => [path, trial * share])));
     const word = yield* wordWith(measured, judged, catalog);
-    if (word === becomes) return { becomes, measure: measured.measure };
+    if (word === becomes) return { becomes, provided: "as-expected", measure: measured.measure };
   }
-  return yield* settleSingly(judged, catalog, becomes);
+  return (yield* settleSingly(judged, catalog, becomes)) ?? (yield* settleTogether(judged, catalog, becomes));
 }
 
 /** Adds to an open verdict what would settle it. */
@@ -110,6 +116,7 @@ export function* withSettlement(judged: Judged, catalog: Catalog): Steps<Judged>
 function asPublished(paths: readonly string[], { values }: Judged): Settlement {
   return {
     becomes: "holds",
+    provided: "as-expected",
     measure: paths.flatMap((path) => {
       const value = values.get(path);
       return value?.kind === "dimension" ? [{ path, uncertainty: (value.high - value.low) / 2 }] : [];

@@ -4,6 +4,7 @@ import { decide, type Lookup, operandOf } from "./decide.ts";
 import { withLimits, wordFor } from "./decideRule.ts";
 import type { BandFact, Fact } from "./Fact.ts";
 import { factType } from "./factCatalog.ts";
+import { namedMissing } from "./namedMissing.ts";
 import { rememberedVerdict, rememberVerdict } from "./rememberVerdict.ts";
 import { type Answers, type Question, runEngine } from "./runEngine.ts";
 import type { Comparison, TraceBand, Verdict } from "./Verdict.ts";
@@ -109,7 +110,7 @@ function verdictOf(scope: Scope, answers: Answers): Verdict {
   const decisions = [when, requires].flatMap((node) =>
     node === undefined ? [] : [decide(node, scope.lookup)],
   );
-  const missing = [...new Set(decisions.flatMap((decision) => decision.missing))].sort();
+  const missing = namedMissing(decisions.flatMap((decision) => decision.missing));
   const reasons = [...new Set(decisions.flatMap((decision) => decision.reasons))];
   const verdict = wordFor(whenAnswer, requiresAnswer, missing.length + reasons.length > 0);
   return {

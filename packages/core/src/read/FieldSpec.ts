@@ -52,8 +52,10 @@ export interface DimensionSpec extends CommonSpec {
   readonly unit: string;
   /** Lowest and highest value that is not a slip of the pen, as text with unit. */
   readonly range: readonly [string, string];
-  /** Taken when a value is given without a tolerance; always listed. Absent: taken as exact. */
+  /** Taken when a value is given without a tolerance; always listed. Absent: taken as exact, and `exact` says why. */
   readonly tolerance?: string;
+  /** Why a value without a tolerance is taken as exact; half a sentence for people. */
+  readonly exact?: string;
   /** What there is one of this dimension for: readings may be given for each. Absent: one for the engine. */
   readonly per?: PositionKind;
   /** Stage from which a published size is not enough: by then it must have been measured. */

@@ -92,10 +92,12 @@ export interface ReportVerdict {
   readonly settleBy: readonly string[];
   /**
    * For `open`: the fewest dimensions that would settle it and the expanded uncertainty to which each must be
-   * measured [SI; `unit` is the one to show it in], if they come out as expected. Absent: no measuring settles it.
+   * measured [SI; `unit` is the one to show it in], and how they must come out for it: as expected, or, where the
+   * expected value lies on the limit, clear of that. Absent: nothing that weighs can be measured.
    */
   readonly settlement?: {
     readonly becomes: Settlement["becomes"];
+    readonly provided: Settlement["provided"];
     readonly measure: readonly {
       readonly path: string;
       readonly uncertainty: number;

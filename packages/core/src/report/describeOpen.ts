@@ -37,10 +37,16 @@ export function describeOpen(verdict: ReportVerdict): readonly DocumentLine[] {
   if (settlement !== undefined) {
     const those = settlement.measure.length === 1 ? "this comes" : "these come";
     const then = settlement.becomes === "not-applicable" ? "does not apply" : settlement.becomes;
-    const text = `${toMeasure(settlement)}: then it surely ${then}, if ${those} out as expected`;
+    const provided = {
+      "as-expected": `then it surely ${then}, if ${those} out as expected`,
+      "as-expected-finely": `then it surely ${then}, if ${those} out as expected; hardly anyone measures so finely: the expected value lies next to the limit, and what comes out away from it settles it sooner`,
+      "clear-of-limit":
+        "the expected value lies on the limit, so only what comes out clear of it, by more than that, settles it",
+    };
+    const text = `${toMeasure(settlement)}: ${provided[settlement.provided]}`;
     return [...lines, { label: "measure", text }];
   }
   if (settleBy.length === 0) return lines;
-  const text = `${nameFields(settleBy.slice(0, 4))}: the nominal values lie so near the limit that measuring may still leave it open`;
+  const text = `${nameFields(settleBy.slice(0, 4))}: what else would settle it is not known`;
   return [...lines, { label: "measure", text }];
 }

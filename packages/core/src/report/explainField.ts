@@ -21,7 +21,9 @@ function syntaxLines(spec: FieldSpec): readonly DocumentLine[] {
         { label: "write", text: describeSyntax(syntaxOf(spec)) },
         { label: "range", text: `${spec.range[0]} to ${spec.range[1]}` },
         ...(tolerance === undefined
-          ? []
+          ? spec.exact === undefined
+            ? []
+            : [{ label: "tolerance", text: `exact where none is given: ${spec.exact}` }]
           : [{ label: "tolerance", text: `${tolerance} where none is given (${standing})` }]),
       ];
     }

@@ -47,11 +47,12 @@ function settleBy({ verdict, derivations, values }: Judged): readonly string[] {
 
 /** What to measure and how well, each in the unit in which it was written. */
 function reportSettlement(
-  { becomes, measure }: Settlement,
+  { becomes, provided, measure }: Settlement,
   { values }: Judged,
 ): NonNullable<ReportVerdict["settlement"]> {
   return {
     becomes,
+    provided,
     measure: measure.map(({ path, uncertainty }) => {
       const value = values.get(path);
       return { path, uncertainty, unit: value?.kind === "dimension" ? value.unit : "1" };

@@ -23,6 +23,7 @@ export const springFields = (clamped: string) => ({
     symbol: "E_k",
     unit: "GPa",
     range: ["30 GPa", "260 GPa"],
+    tolerance: "5 %",
     help: `Young's modulus of what is clamped: ${clamped}.`,
   }),
   bossDiameter: dimension({
@@ -38,6 +39,7 @@ export const springFields = (clamped: string) => ({
     symbol: "f_Z",
     unit: "um",
     range: ["0 um", "40 um"],
+    tolerance: "25 %",
     help: "How much the faces of thread, head and joint flatten after tightening, together.",
     assumed: {
       value: "8 um ± 4",
@@ -54,6 +56,7 @@ export const jointFields = (clamped: string) => ({
     symbol: "n_i",
     unit: "1",
     range: ["0", "1"],
+    tolerance: "0.1",
     help: "Where between head and joint the working load enters: 1 under the head, near 0 at the joint.",
     assumed: {
       value: "0.5 ± 0.2",

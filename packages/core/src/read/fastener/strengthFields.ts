@@ -41,6 +41,7 @@ export function strengthFields(key: string) {
       symbol: "R_p",
       unit: "MPa",
       range: ["200 MPa", "2500 MPa"],
+      exact: "the least that its class or its maker promises; no fastener is weaker",
       help: "Yield strength or 0.2 % proof strength from the maker's sheet or the property class.",
       assumed: byClass("yield"),
     }),
@@ -49,6 +50,7 @@ export function strengthFields(key: string) {
       symbol: "R_m",
       unit: "MPa",
       range: ["250 MPa", "2800 MPa"],
+      exact: "the least that its class or its maker promises; no fastener is weaker",
       help: "Tensile strength from the maker's sheet or the property class.",
       assumed: byClass("tensile"),
     }),
@@ -57,6 +59,7 @@ export function strengthFields(key: string) {
       symbol: "S_e",
       unit: "MPa",
       range: ["20 MPa", "400 MPa"],
+      tolerance: "10 %",
       help: "Stress amplitude that the thread stands for ever, its notch included.",
       assumed: {
         value: "60 MPa ± 15",

@@ -14,6 +14,8 @@ export const threadFields = (key: string) => ({
     symbol: "d",
     unit: "mm",
     range: ["4 mm", "30 mm"],
+    exact:
+      "the nominal size by which the thread is named; what threads are made to is part of their standard",
     help: "Major (nominal) diameter of the thread.",
     assumed: {
       byChoice: `${key}.thread`,
@@ -29,6 +31,8 @@ export const threadFields = (key: string) => ({
     symbol: "P",
     unit: "mm",
     range: ["0.4 mm", "4 mm"],
+    exact:
+      "the nominal size by which the thread is named; what threads are made to is part of their standard",
     help: "Distance from thread to thread; for an inch thread, 1 in divided by the threads per inch: 1/20 in.",
     assumed: {
       byChoice: `${key}.thread`,

@@ -19,6 +19,7 @@ export function threadShearField(
     symbol,
     unit: "MPa",
     range: ["50 MPa", "1200 MPa"],
+    tolerance: "10 %",
     help: `Shear strength of ${metal}.`,
     assumed: {
       byChoice: choice,

@@ -62,6 +62,7 @@ export const tighteningFields = (key: string, where: string) => ({
     symbol: "alpha_A",
     unit: "1",
     range: ["1", "4"],
+    tolerance: "5 %",
     help: "Greatest over least preload that the method of tightening gives from fastener to fastener.",
     assumed: {
       byChoice: `${key}.tightening`,

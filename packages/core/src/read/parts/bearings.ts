@@ -58,6 +58,7 @@ export const mainBearing = part(
       symbol: "d_Cm",
       unit: "mm",
       range: ["0 mm", "0.3 mm"],
+      tolerance: "0.003",
       help: "Largest less least oil clearance of all main bearings, every one measured the same way.",
     }),
     groove: choice({

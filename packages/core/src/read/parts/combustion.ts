@@ -82,6 +82,7 @@ export const combustion = part(
       symbol: "I_kr",
       unit: "1",
       range: ["0.01", "50"],
+      tolerance: "5 %",
       help: "Knock integral that this program gives for a build of the same engine that is known to run without knock on the same fuel.",
     }),
   },

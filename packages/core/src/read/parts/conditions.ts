@@ -110,6 +110,7 @@ export const conditions = part(
         symbol: "rho_m",
         unit: "kg/m3",
         range: ["1 kg/m3", "100 kg/m3"],
+        tolerance: "5",
         help: "Density of air and oil about the crankshaft.",
         assumed: {
           value: "15 kg/m3 ± 10",
@@ -155,6 +156,7 @@ export const conditions = part(
       symbol: "T_cs",
       unit: "degC",
       range: ["-50 degC", "120 degC"],
+      exact: "an aim that is set, not a size that is measured",
       help: "Lowest temperature of block and crankshaft at which the engine is to be started; of an engine that is always heated before the start, that temperature.",
     }),
     relativeHumidity: dimension(

@@ -27,6 +27,7 @@ export const damper = part(
       symbol: "n_dm",
       unit: "rpm",
       range: ["1000 rpm", "25000 rpm"],
+      exact: "a limit that its maker or the builder sets, not a size that is measured",
       help: "Highest crankshaft speed for which the damper’s maker or its certificate rates it.",
     }),
     hubInertia: dimension({
@@ -113,6 +114,7 @@ export const damper = part(
       symbol: "mu_f",
       unit: "1",
       range: ["0.03", "0.4"],
+      tolerance: "0.02",
       help: "Friction between hub and snout.",
       assumed: {
         value: "0.12 ± 0.04",

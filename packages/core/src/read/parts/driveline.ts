@@ -16,6 +16,7 @@ export const driveline = part(
       symbol: "i_t",
       unit: "1",
       range: ["0.5", "200"],
+      exact: "numbers of teeth give it",
       help: "Turns of the engine for one turn of the driven wheels, in the gear looked at.",
     }),
     tyreRadius: dimension({

@@ -45,6 +45,7 @@ export const headGasket = part(
       symbol: "q_fr",
       unit: "%",
       range: ["10 %", "100 %"],
+      tolerance: "10",
       help: "Part of the fasteners’ clamp that presses on the ring round the cylinder, the rest lying on the gasket’s body.",
       assumed: { value: "60 % ± 20", because: "40 to 80 % reach the fire ring (from memory)" },
     }),
@@ -53,6 +54,7 @@ export const headGasket = part(
       symbol: "q_n",
       unit: "N/mm",
       range: ["20 N/mm", "1500 N/mm"],
+      tolerance: "10 %",
       help: "Least force on each length of the ring round the cylinder at which it still seals, from the gasket maker.",
     }),
   },
@@ -89,6 +91,7 @@ export const cylinderHead = part(
       symbol: "d_ch",
       unit: "cm3",
       range: ["0 cm3", "20 cm3"],
+      tolerance: "0.1",
       help: "Largest less smallest chamber of the engine, all measured the same way.",
     }),
     lowered: dimension({

@@ -63,6 +63,7 @@ export const mainCap = part(
       symbol: "E_cap",
       unit: "GPa",
       range: ["60 GPa", "220 GPa"],
+      tolerance: "5 %",
       help: "Young's modulus of the cap’s metal.",
       assumed: {
         byChoice: "mainCap.kind",
@@ -111,6 +112,7 @@ export const mainCap = part(
       symbol: "D_dw",
       unit: "mm",
       range: ["3 mm", "40 mm"],
+      tolerance: "0.01",
       help: "Outer diameter of one dowel.",
     }),
     dowelBore: dimension({
@@ -118,6 +120,7 @@ export const mainCap = part(
       symbol: "d_dw",
       unit: "mm",
       range: ["0 mm", "36 mm"],
+      tolerance: "0.1",
       help: "Inner diameter of a ring dowel; 0 for a solid one.",
     }),
     dowelShear: dimension({
@@ -125,6 +128,7 @@ export const mainCap = part(
       symbol: "tau_dw",
       unit: "MPa",
       range: ["50 MPa", "600 MPa"],
+      tolerance: "10 %",
       help: "Shear stress that the dowels may carry.",
       assumed: {
         value: "200 MPa ± 40",
@@ -136,6 +140,7 @@ export const mainCap = part(
       symbol: "mu_c",
       unit: "1",
       range: ["0.05", "0.5"],
+      tolerance: "0.02",
       help: "Friction between cap and block.",
       assumed: { value: "0.15 ± 0.03", because: "clean machined joints slip at 0.12 to 0.18 (from memory)" },
     }),

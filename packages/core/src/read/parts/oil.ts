@@ -120,6 +120,7 @@ export const oil = part(
       symbol: "i_pu",
       unit: "1",
       range: ["0.2", "3"],
+      exact: "numbers of teeth give it",
       help: "Turns of the pump for one of the crankshaft.",
     }),
     pumpEfficiency: dimension({
@@ -127,6 +128,7 @@ export const oil = part(
       symbol: "eta_pu",
       unit: "%",
       range: ["30 %", "100 %"],
+      tolerance: "5",
       help: "Oil delivered over oil displaced, hot, at pressure.",
       assumed: { value: "80 % ± 8", because: "hot gear pumps deliver about 72 to 88 % (from memory)" },
     }),

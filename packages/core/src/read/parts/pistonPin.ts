@@ -87,6 +87,7 @@ export const pistonPin = part(
       symbol: "R_pin",
       unit: "MPa",
       range: ["150 MPa", "1500 MPa"],
+      exact: "a limit that its maker or the builder sets, not a size that is measured",
       help: "Bending stress that the maker allows in this steel.",
     }),
   },

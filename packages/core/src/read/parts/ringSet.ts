@@ -119,6 +119,7 @@ export const ringSet = part(
       symbol: "alpha_ri",
       unit: "um/(m K)",
       range: ["8 um/(m K)", "20 um/(m K)"],
+      tolerance: "3 %",
       help: "Thermal expansion of the rings’ material.",
       assumed: {
         value: "12 um/(m K) ± 0.7",

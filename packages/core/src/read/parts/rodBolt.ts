@@ -76,6 +76,7 @@ export const rodBolt = part(
       symbol: "f_min",
       unit: "mm",
       range: ["0 mm", "1 mm"],
+      exact: "a limit that its maker or the builder sets, not a size that is measured",
       help: "Lower end of the stretch window on the maker's sheet.",
     }),
     mostStretch: dimension({
@@ -83,6 +84,7 @@ export const rodBolt = part(
       symbol: "f_max",
       unit: "mm",
       range: ["0 mm", "1 mm"],
+      exact: "a limit that its maker or the builder sets, not a size that is measured",
       help: "Upper end of the stretch window on the maker's sheet.",
     }),
   },

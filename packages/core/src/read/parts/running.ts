@@ -1,10 +1,15 @@
+import type { DimensionSpec } from "../FieldSpec.ts";
 import { choice, count, dimension } from "../fields.ts";
 import { part } from "../part.ts";
 
-const speed = (label: string, symbol: string, help: string) =>
-  dimension({ label, symbol, unit: "rpm", range: ["300 rpm", "28000 rpm"], help });
-const hours = (label: string, symbol: string, help: string) =>
-  dimension({ label, symbol, unit: "h", range: ["0 h", "20000 h"], help });
+type Bare = Pick<DimensionSpec, "tolerance" | "exact">;
+
+const limit: Bare = { exact: "a limit that is set, not read off the engine" };
+
+const speed = (label: string, symbol: string, bare: Bare, help: string) =>
+  dimension({ label, symbol, unit: "rpm", range: ["300 rpm", "28000 rpm"], ...bare, help });
+const hours = (label: string, symbol: string, bare: Bare, help: string) =>
+  dimension({ label, symbol, unit: "h", range: ["0 h", "20000 h"], ...bare, help });
 const runs = (label: string, symbol: string, least: number, help: string) =>
   count({ label, symbol, least, most: 100_000, help });
 
@@ -31,6 +36,7 @@ export const running = part(
     beddingSpeed: speed(
       "Highest speed while bedding in",
       "n_b",
+      limit,
       "Highest crankshaft speed allowed while rings and followers bed in.",
     ),
     alarmOilPressure: dimension({
@@ -44,6 +50,7 @@ export const running = part(
     highestSpeed: speed(
       "Highest speed logged",
       "n_lg",
+      { tolerance: "0.5 %" },
       "Highest crankshaft speed in the log or on the tell-tale since the strength checks or the last inspection.",
     ),
     leakDown: dimension({
@@ -64,11 +71,13 @@ export const running = part(
     hours: hours(
       "Hours run",
       "t_u",
+      { tolerance: "1 %" },
       "Hours run since new parts were fitted, those of the part with the shortest life.",
     ),
     allowedHours: hours(
       "Hours allowed",
       "t_al",
+      limit,
       "Hours after which the part with the shortest life is to be replaced, by its maker: often valve springs, rod bolts or piston pins.",
     ),
     rodRuns: runs(

@@ -88,6 +88,7 @@ export const valveSpring = part(
       symbol: "G_w",
       unit: "GPa",
       range: ["40 GPa", "90 GPa"],
+      tolerance: "2 %",
       help: "Of the wire’s material.",
       assumed: { value: "79 GPa ± 1.5", because: "spring steel has 77 to 80.5 GPa (from memory)" },
     }),
@@ -96,6 +97,7 @@ export const valveSpring = part(
       symbol: "rho_w",
       unit: "kg/m3",
       range: ["4000 kg/m3", "8500 kg/m3"],
+      tolerance: "1 %",
       help: "Of the wire’s material.",
       assumed: { value: "7840 kg/m3 ± 40", because: "usual for steel (from memory)" },
     }),
@@ -104,6 +106,7 @@ export const valveSpring = part(
       symbol: "q_s",
       unit: "%",
       range: ["30 %", "100 %"],
+      tolerance: "3",
       help: "Part of the force that the spring whose wire is given carries.",
       assumed: {
         value: "100 % ± 0",

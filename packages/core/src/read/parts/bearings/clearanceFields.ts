@@ -26,6 +26,7 @@ export function clearanceFields(where: "main" | "rod", per: PositionKind) {
       symbol: "U_C",
       unit: "mm",
       range: ["0.0005 mm", "0.1 mm"],
+      exact: "is itself an uncertainty, the widest that is claimed",
       help: "Expanded uncertainty of the measured clearance (k = 2): it lies within plus or minus this.",
       assumed: {
         byChoice: `${where}Bearing.clearanceMethod`,
@@ -46,6 +47,7 @@ export function clearanceFields(where: "main" | "rod", per: PositionKind) {
       symbol: "W_C",
       unit: "mm",
       range: ["0.002 mm", "0.3 mm"],
+      exact: "a limit that its maker or the builder sets, not a size that is measured",
       help: "Greatest less least clearance that the builder or the bearing maker allows.",
     }),
   };

@@ -76,6 +76,7 @@ export function shellFields(where: "main" | "rod", loaded: string, per: Position
       symbol: "Rq_s",
       unit: "um",
       range: ["0.02 um", "5 um"],
+      tolerance: "20 %",
       help: "Root mean square roughness of the running face.",
       assumed: {
         value: "0.4 um ± 0.2",

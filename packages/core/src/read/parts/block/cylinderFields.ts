@@ -18,6 +18,8 @@ export const cylinderFields = {
     symbol: "gamma",
     unit: "deg",
     range: ["0 deg", "180 deg"],
+    exact:
+      "the angle of the drawing; what machining leaves of it is of no account beside the index error of the throws",
     help: "Angle between the two banks; 0 for a single row.",
     assumed: {
       byChoice: "block.layout",

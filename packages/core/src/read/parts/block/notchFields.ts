@@ -25,7 +25,7 @@ export const notchFields = {
     assumed: {
       value: "0 mm ± 0",
       because: "no notch is entered: the cylinder bottom is taken as uncut",
-      unless: ["block.notchDepth"],
+      unless: ["block.notchDepth", "block.notchWidth"],
     },
   }),
   notchWidth: dimension({
@@ -38,7 +38,7 @@ export const notchFields = {
     assumed: {
       value: "0 mm ± 0",
       because: "no notch is entered: the cylinder bottom is taken as uncut",
-      unless: ["block.notchDepth"],
+      unless: ["block.notchDepth", "block.notchHeight"],
     },
   }),
   notchCornerRadius: dimension({
@@ -52,7 +52,7 @@ export const notchFields = {
       // A notch of depth 0 ignores it; the sizes of a notch that is still to be cut do not.
       value: "3 mm ± 0",
       because: "no corner radius is entered: 3 mm is the usual cutter (common practice)",
-      unless: ["block.notchDepth"],
+      unless: ["block.notchDepth", "block.notchHeight", "block.notchWidth"],
     },
   }),
   notchFloor: choice({

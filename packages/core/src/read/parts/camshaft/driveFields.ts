@@ -27,6 +27,7 @@ export const driveFields = {
     symbol: "R_sp",
     unit: "mm",
     range: ["10 mm", "100 mm"],
+    tolerance: "0.05",
     help: "Pitch radius of the sprocket or pulley on the crankshaft that drives the camshaft.",
   }),
   centreDistanceLoss: dimension({

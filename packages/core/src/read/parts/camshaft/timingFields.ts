@@ -7,7 +7,14 @@ const duration = (symbol: string, label: string, help: string) =>
   dimension({ label, symbol, unit: "deg", range: ["100 deg", "400 deg"], tolerance: "2", help });
 
 const checkingLift = (symbol: string, label: string, help: string) =>
-  dimension({ label, symbol, unit: "mm", range: ["0.02 mm", "6 mm"], help });
+  dimension({
+    label,
+    symbol,
+    unit: "mm",
+    range: ["0.02 mm", "6 mm"],
+    exact: "says at which lift durations are counted; it is not a size of a part",
+    help,
+  });
 
 /** When the valves open and shut. */
 export const timingFields = {
@@ -29,6 +36,7 @@ export const timingFields = {
     symbol: "theta_cc",
     unit: "deg",
     range: ["60 deg", "150 deg"],
+    exact: "a number of the sheet that says which part it was, not a size of the part in hand",
     help: "Inlet centre line at which the camshaft’s maker, or whoever planned the engine, wants it timed: crank angle after top dead centre.",
   }),
   exhaustCentre: centre(

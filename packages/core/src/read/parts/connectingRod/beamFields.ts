@@ -17,6 +17,7 @@ export const beamFields = {
     symbol: "n_rod",
     unit: "rpm",
     range: ["1000 rpm", "25000 rpm"],
+    exact: "a limit that its maker or the builder sets, not a size that is measured",
     help: "Highest speed for which the rod's maker rates it with parts of this mass.",
   }),
   bendOrTwist: dimension({

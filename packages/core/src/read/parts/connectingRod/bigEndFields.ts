@@ -25,6 +25,7 @@ export const bigEndFields = {
     symbol: "l_1",
     unit: "mm",
     range: ["40 mm", "500 mm"],
+    exact: "a number of the sheet that says which part it was, not a size of the part in hand",
     help: "Centre distance of the rod that the engine was made with.",
   }),
   material: choice({

@@ -70,6 +70,7 @@ export const massFields = {
     symbol: "phi_b",
     unit: "deg",
     range: ["90 deg", "180 deg"],
+    tolerance: "5",
     help: "From the middle of the cap, seen from the big-end centre, to where the ring of the big end runs into the shoulder of the beam.",
     assumed: {
       value: "130 deg ± 10",
@@ -81,6 +82,7 @@ export const massFields = {
     symbol: "phi_s",
     unit: "deg",
     range: ["90 deg", "180 deg"],
+    tolerance: "5",
     help: "From the top of the small end, seen from its centre, to where the eye runs into the beam.",
     assumed: {
       value: "115 deg ± 15",

@@ -49,6 +49,7 @@ export const outlineFields = {
     symbol: "t_o",
     unit: "mm",
     range: ["-3 mm", "3 mm"],
+    tolerance: "0.1",
     help: "How far the outline may lie outside (positive) or inside of the points given.",
     assumed: {
       value: "0 mm ± 0.2",

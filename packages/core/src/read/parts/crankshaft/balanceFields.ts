@@ -55,6 +55,7 @@ export const balanceFields = {
     symbol: "f_b",
     unit: "%",
     range: ["0 %", "100 %"],
+    exact: "an aim that is set, not a size that is measured",
     help: "Share of the reciprocating mass that the counterweights take: 50 % for a V of 90°, 0 for a row of four, six or eight, a matter of choice for a single.",
   }),
   balanceGrade: dimension({
@@ -62,6 +63,7 @@ export const balanceFields = {
     symbol: "G",
     unit: "mm/s",
     range: ["0.4 mm/s", "100 mm/s"],
+    exact: "an aim that is set, not a size that is measured",
     help: "Grade to which the crankshaft is balanced: permissible offset of its mass by angular speed.",
     assumed: {
       value: "6.3 mm/s ± 0",

@@ -1,26 +1,31 @@
+import type { PositionKind } from "../../FieldSpec.ts";
 import { dimension } from "../../fields.ts";
 
-const form = (label: string, symbol: string, help: string) =>
-  dimension({ label, symbol, unit: "mm", range: ["0 mm", "0.5 mm"], tolerance: "0.001", help });
+const form = (per: PositionKind, label: string, symbol: string, help: string) =>
+  dimension({ label, symbol, unit: "mm", per, range: ["0 mm", "0.5 mm"], tolerance: "0.001", help });
 
 /** How true the journals are, and how straight the crankshaft. */
 export const formFields = {
   mainJournalTaper: form(
+    "main",
     "Taper of the main journals",
     "k_m",
     "Largest difference of diameter between the two ends of one main journal; of all journals the worst.",
   ),
   mainJournalOutOfRound: form(
+    "main",
     "Out-of-round of the main journals",
     "o_m",
     "Largest difference of two diameters at right angles, at one place of a main journal; of all journals the worst.",
   ),
   crankpinTaper: form(
+    "crankpin",
     "Taper of the crankpins",
     "k_p",
     "Largest difference of diameter between the two ends of one crankpin; of all crankpins the worst.",
   ),
   crankpinOutOfRound: form(
+    "crankpin",
     "Out-of-round of the crankpins",
     "o_p",
     "Largest difference of two diameters at right angles, at one place of a crankpin; of all crankpins the worst.",

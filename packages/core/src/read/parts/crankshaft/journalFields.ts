@@ -17,6 +17,7 @@ export const journalFields = {
     symbol: "S_1",
     unit: "mm",
     range: ["15 mm", "300 mm"],
+    exact: "a number of the sheet that says which part it was, not a size of the part in hand",
     help: "Stroke of the crankshaft that the block was made with.",
   }),
   strokeSpread: dimension({
@@ -58,6 +59,7 @@ export const journalFields = {
     unit: "mm",
     per: "main",
     measureBy: "trial-assembly",
+    form: { taper: "crankshaft.mainJournalTaper", outOfRound: "crankshaft.mainJournalOutOfRound" },
     range: ["15 mm", "150 mm"],
     tolerance: "0.008",
     help: "Diameter of the main journals, at 20 °C.",
@@ -68,6 +70,7 @@ export const journalFields = {
     unit: "mm",
     per: "crankpin",
     measureBy: "trial-assembly",
+    form: { taper: "crankshaft.crankpinTaper", outOfRound: "crankshaft.crankpinOutOfRound" },
     range: ["12 mm", "130 mm"],
     tolerance: "0.008",
     help: "Diameter of the crankpin, at 20 °C.",

@@ -35,6 +35,7 @@ export const surfaceFields = {
     symbol: "Rq_j",
     unit: "um",
     range: ["0.01 um", "3 um"],
+    tolerance: "20 %",
     help: "Root mean square roughness of the journals.",
     assumed: {
       value: "0.15 um ± 0.08",

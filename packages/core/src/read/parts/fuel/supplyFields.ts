@@ -43,6 +43,7 @@ export const supplyFields = {
     symbol: "D_g",
     unit: "%",
     range: ["20 %", "100 %"],
+    exact: "a limit that its maker or the builder sets, not a size that is measured",
     help: "Share of the time that an injector may be held open; the rest is needed to open and shut.",
     assumed: { value: "85 % ± 0", because: "80 to 90 % leave time to open and shut (common practice)" },
   }),

@@ -27,6 +27,7 @@ export const crownFields = {
     symbol: "h_c1",
     unit: "mm",
     range: ["10 mm", "150 mm"],
+    exact: "a number of the sheet that says which part it was, not a size of the part in hand",
     help: "Compression height of the piston that the engine was made with.",
   }),
   crownShape: choice({

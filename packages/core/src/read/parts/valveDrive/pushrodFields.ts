@@ -31,6 +31,7 @@ export const pushrodFields = {
     symbol: "R_pr",
     unit: "MPa",
     range: ["200 MPa", "2000 MPa"],
+    tolerance: "10 %",
     help: "Yield strength of the tube.",
     assumed: { value: "700 MPa ± 200", because: "alloy steel tube has about 500 to 900 MPa (from memory)" },
   }),
@@ -39,6 +40,7 @@ export const pushrodFields = {
     symbol: "k_y",
     unit: "1",
     range: ["1", "5"],
+    tolerance: "15 %",
     help: "Greatest force in the valve drive at speed over the force of the open spring.",
     assumed: {
       value: "2 ± 0.5",
