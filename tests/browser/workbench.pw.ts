@@ -77,16 +77,16 @@ test("a size that is typed moves the verdicts, and comes back with undo", async 
 test("another unit is the same size; a slip is told at its field", async ({ page }) => {
   await begin(page, small);
   await unfold(page, "Block");
-  await field(page, "Bore: unit").selectOption("in");
-  await expect(field(page, "Bore")).toHaveValue("3.38582677");
-  await field(page, "Bore: unit").selectOption("mm");
-  await expect(field(page, "Bore")).toHaveValue(/^86(\.0+\d?)?$|^85\.9999/);
-  await field(page, "Bore").fill("860");
+  await field(page, "Finished bore: unit").selectOption("in");
+  await expect(field(page, "Finished bore")).toHaveValue("3.38582677");
+  await field(page, "Finished bore: unit").selectOption("mm");
+  await expect(field(page, "Finished bore")).toHaveValue(/^86(\.0+\d?)?$|^85\.9999/);
+  await field(page, "Finished bore").fill("860");
   const trouble = page.locator("#field-block-bore-trouble");
   await expect(trouble).toContainText("outside what this dimension can be");
-  await expect(field(page, "Bore")).toHaveAttribute("aria-invalid", "true");
+  await expect(field(page, "Finished bore")).toHaveAttribute("aria-invalid", "true");
   await expect(page.getByRole("alert")).toContainText("cannot be read and is left out of every verdict");
-  await field(page, "Bore").fill("86");
+  await field(page, "Finished bore").fill("86");
   await expect(trouble).toHaveCount(0);
 });
 

@@ -24,6 +24,12 @@ const cycle: Departure = {
   within: 0.03,
 };
 
+const friction: Departure = {
+  because:
+    "the friction of the engine by speed, fitted in bar and revolutions a minute; it comes off what the gas does",
+  within: 0.25,
+};
+
 /** The quantities without a formula that keep numbers with a unit of their own. It is checked to be just these. */
 export const departures: Readonly<Record<string, Departure>> = {
   pushrodReserve: steel,
@@ -56,4 +62,8 @@ export const departures: Readonly<Record<string, Departure>> = {
   greatestRodCompression: cycle,
   peakPressureAngle: cycle,
   peakPressureEstimate: cycle,
+  mainCapPull: cycle,
+  mainCapSlipOverCycle: cycle,
+  estimatedGreatestTorque: friction,
+  estimatedGreatestTorqueSpeed: friction,
 };

@@ -62,6 +62,7 @@ export const reasons: Readonly<Record<string, readonly string[]>> = {
     "exhaustValveToBore",
     "inletValveToBore",
     "mainBearingFilletRoom",
+    "mainFastenerLoad",
     "pushrodReserve",
     "rockerTipSweep",
     "rodBearingFilletRoom",
@@ -69,6 +70,7 @@ export const reasons: Readonly<Record<string, readonly string[]>> = {
   ],
   "an arch or a joint in many steps": [
     "bigEndCapStress",
+    "throwStiffnessThroughOverlap",
     "flywheelFastenerClampedCompliance",
     "headFastenerClampedCompliance",
     "mainFastenerClampedCompliance",
@@ -82,7 +84,13 @@ export const reasons: Readonly<Record<string, readonly string[]>> = {
     "inletClosingPressure",
     "mainBearingOilFlow",
   ],
-  "the nearest of several": ["nearestMajorCritical"],
+  "the nearest of several, or how many there are": [
+    "criticalsInRange",
+    "majorCriticalsInRange",
+    "nearestMajorCritical",
+    "secondCriticalsInRange",
+  ],
+  "a search over the speed": ["estimatedGreatestTorque", "estimatedGreatestTorqueSpeed"],
 };
 
 /** Every quantity without a formula has a reason, and no reason is left for one that has a formula. */
