@@ -46,8 +46,14 @@ test("inlet and exhaust valve: gap between solids, and a whole cycle sampled", {
   let compared = 0;
   for (let i = 0; i < 14; i++) {
     const tilt = () => (2 + 18 * random()) * degree;
-    const inlet = { across: 0.018 + 0.003 * random(), height: 0.003, tilt: tilt(), radius: 0.0165 };
-    const exhaust = { across: -0.016 - 0.003 * random(), height: 0.002, tilt: tilt(), radius: 0.0135 };
+    const inlet = { across: 0.018 + 0.003 * random(), height: 0.003, tilt: tilt(), radius: 0.0165, along: 0 };
+    const exhaust = {
+      across: -0.016 - 0.003 * random(),
+      height: 0.002,
+      tilt: tilt(),
+      radius: 0.0135,
+      along: 0,
+    };
     const [inletCurve, exhaustCurve] = [curveOf(random, 1), curveOf(random, -1)];
     const found = valveToValve({
       inlet: { ...inlet, curve: inletCurve },
@@ -89,6 +95,7 @@ test("valve heads and the wall of the cylinder: gap between solids at every lift
         valveToBore({
           bore,
           centreDistance: valve.across,
+          centreAlong: 0,
           valveRadius: valve.radius,
           valveTilt: valve.tilt,
           lift,
