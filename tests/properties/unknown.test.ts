@@ -12,6 +12,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { RootFinder } from "../../packages/core/src/derive/rootsOf.ts";
 import { withDefaults } from "../../packages/core/src/derive/withDefaults.ts";
 import { judgeAll } from "../../packages/core/src/judge/judgeAll.ts";
+import { judgeExample } from "../../packages/core/src/judge/judgeExample.ts";
 import type { Verdict } from "../../packages/core/src/judge/Verdict.ts";
 import { exactFacts } from "../catalog/exactFacts.ts";
 import { rangeOf } from "../catalog/fieldText.ts";
@@ -198,6 +199,22 @@ async function matters(
   return false;
 }
 
+/**
+ * Whether one of the rule's own examples is unknown for want of the field alone: where only a narrow range of other
+ * values tells, drawn builds may miss it, and an example holds it.
+ */
+async function isNeededByExample(pair: string): Promise<boolean> {
+  const [id, path] = pair.split(": ") as [string, string];
+  const rule = byId.get(id)!;
+  for (const { given } of rule.file.examples) {
+    const { [path]: _, ...others } = given;
+    if (given[path] === undefined) continue;
+    const { verdict, missing } = await judgeExample(rule, { given: others });
+    if (verdict === "unknown" && missing.length === 1 && missing[0] === path) return true;
+  }
+  return false;
+}
+
 describe("fields left out of drawn builds", () => {
   const counts = { unknown: 0, named: 0, settled: 0, contradictory: 0, alone: 0, matter: 0 };
   const seen = new Set<string>();
@@ -259,6 +276,7 @@ describe("fields left out of drawn builds", () => {
       for (const verdict of looked.sort(() => random() - 0.5).slice(0, LOOKED_AT))
         await lookAt(verdict, bare, whole, finder);
     }
+    for (const pair of idle) if (!shown.has(pair) && (await isNeededByExample(pair))) shown.add(pair);
     console.log(
       `unknown verdicts of ${BUILDS} drawn builds: ${JSON.stringify(counts)}; ${seen.size} rules, ${shown.size} pairs of rule and field seen to matter`,
     );

@@ -2,12 +2,15 @@ import { fc, test as property } from "@fast-check/vitest";
 import { expect } from "vitest";
 import { between, cranks, mm, near, nearly } from "../check/support.test-support.ts";
 import { buildOutline } from "./buildOutline.ts";
+import { CellList } from "./CellList.ts";
+import { cellGroups } from "./cellGroups.ts";
 import { cornerDistance } from "./cornerDistance.ts";
 import { distanceAt } from "./distanceAt.ts";
 import { halfOutline } from "./halfOutline.ts";
 import { leastOnInterval } from "./leastOnInterval.ts";
 import { nearestAtAngle } from "./nearestAtAngle.ts";
 import { curveU, curveV, outlineCurve, outlineCurves } from "./OutlineCurve.ts";
+import { orderBy } from "./orderBy.ts";
 import { pointToSegment } from "./pointToSegment.ts";
 import { requireSimpleHalf } from "./requireSimpleHalf.ts";
 import { rodFrame, rodPointInBlock } from "./rodFrame.ts";
@@ -188,5 +191,55 @@ property.prop(
     for (const [angle, t] of samples)
       for (const curve of curves)
         expect(distanceAt(rodFrame(crank, angle), curve, t, awayFrom(nail))).toBeGreaterThan(bound);
+  },
+);
+
+property.prop([
+  fc.array(
+    between(-3, 3).map((value) => Math.round(value * 4) / 4),
+    { maxLength: 60 },
+  ),
+  fc.nat(60),
+])("an order is that of a stable sort, of as many numbers as are asked for", (numbers, most) => {
+  const count = Math.min(most, numbers.length);
+  const sorted = Array.from({ length: count }, (_, index) => index).sort(
+    (a, b) => numbers[a]! - numbers[b]! || a - b,
+  );
+  expect([...orderBy(Float64Array.from(numbers), count)]).toEqual(sorted);
+});
+
+const cell = fc.record({
+  curve: fc.nat(1),
+  part: fc.nat(1),
+  angle: between(0, 6.28),
+  halfAngle: between(0.01, 0.2),
+  t: between(0, 1),
+  halfT: between(0.05, 0.5),
+  bound: between(-1, 1),
+});
+property.prop([fc.array(cell, { minLength: 1, maxLength: 40 }), between(-0.5, 1)])(
+  "groups hold every cell below a distance, and only such: each lies within one of its element and part",
+  (made, below) => {
+    const list = new CellList(4);
+    for (const [frame, { curve, part, angle, halfAngle, t, halfT, bound }] of made.entries())
+      list.push(curve, part, frame, angle, halfAngle, t, halfT, bound);
+    const groups = cellGroups(list, below);
+    const wanted = made.filter(({ bound }) => bound < below);
+    expect(groups.length).toBeLessThanOrEqual(wanted.length);
+    expect(groups.length > 0).toBe(wanted.length > 0);
+    for (const one of wanted)
+      expect(
+        groups.some(
+          (group) =>
+            group.curve === one.curve &&
+            group.part === one.part &&
+            group.first <= one.angle &&
+            one.angle <= group.last &&
+            group.from <= one.t &&
+            one.t <= group.to &&
+            group.bound <= one.bound,
+        ),
+      ).toBe(true);
+    for (const group of groups) expect(wanted.some(({ bound }) => bound === group.bound)).toBe(true);
   },
 );
