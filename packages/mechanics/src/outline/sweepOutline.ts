@@ -135,6 +135,7 @@ export function sweepOutline(sweep: RodSweep): RodNearest {
  * the least distance.
  * @param sweep the mechanism, the outline and the parts of the obstacle
  * @param clearance [m]
+ * @returns true only where no point of the rod comes within the clearance
  * @throws RangeError as `sweepOutline` does
  *
  * Source: branch and bound with a Lipschitz constant, as `sweepOutline`.
