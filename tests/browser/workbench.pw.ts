@@ -125,6 +125,7 @@ test("keeps a state and tells what changed since", async ({ page }) => {
   await expect(page.getByText("Nothing changed.")).toBeVisible({ timeout: WORK });
   await unfold(page, "Crankshaft");
   await field(page, "Stroke").fill("92.5");
+  await page.getByRole("tab", { name: "Compare" }).click();
   await expect(page.getByText("Values that changed (1)")).toBeVisible({ timeout: WORK });
   await expect(page.getByText(/92 mm ± 0.02 → 92.5 mm ± 0.02/)).toBeVisible();
 });
@@ -196,7 +197,7 @@ test("is worked by the keyboard alone", async ({ page }) => {
   await expect(page.getByRole("tab", { selected: true })).toBeFocused();
   await expect(page.getByRole("tab", { name: "Findings" })).toHaveAttribute("aria-selected", "false");
   await page.keyboard.press("Home");
-  await expect(page.getByRole("tab", { name: "Findings" })).toHaveAttribute("aria-selected", "true");
+  await expect(page.getByRole("tab").first()).toHaveAttribute("aria-selected", "true");
   await page.getByLabel("Find a field").focus();
   await page.keyboard.type("stroke crankshaft");
   for (let presses = 0; presses < 12; presses += 1) {
