@@ -82,7 +82,7 @@ export {
 export type { DimensionValue, FieldValue, TableRow } from "./read/FieldValue.ts";
 export { type Field, fieldLabel, fields } from "./read/fieldCatalog.ts";
 export { nearestWord } from "./read/nearestWord.ts";
-export { formatProblem, InputError, type Problem } from "./read/Problem.ts";
+export { describeProblem, formatProblem, InputError, type Problem } from "./read/Problem.ts";
 export { MAX_SOURCE_LENGTH, parseSource } from "./read/parseSource.ts";
 export { readBuild, readBuildText } from "./read/readBuild.ts";
 export { syntaxOf } from "./read/syntaxOf.ts";
@@ -100,6 +100,7 @@ export { explainQuantity } from "./report/explainQuantity.ts";
 export { explainRule } from "./report/explainRule.ts";
 export { findNames } from "./report/findNames.ts";
 export { type FindingGroup, findingGroups, groupFindings, groupOf } from "./report/groupFindings.ts";
+export { mostWanted } from "./report/mostWanted.ts";
 export { printBand } from "./report/printValue.ts";
 export type {
   Report,

@@ -1,7 +1,5 @@
-import { type DimensionValue, formatNumber } from "trialfit";
+import { type DimensionValue, formatNumber, splitDimension } from "trialfit";
 import type { Entry } from "../live/Entry.ts";
-
-const MAGNITUDE = /^\s*([+-]?\d[\d./ ]*(?:e[+-]?\d+)?)/i;
 
 /**
  * A dimension of a build in the pieces of its entry, as the build writes it.
@@ -14,14 +12,11 @@ export function entryOf(
   unit: string,
 ): Record<keyof Entry, string> {
   if (value === undefined) return { value: "", tolerance: "", unit, word: "" };
-  const { text } = value;
-  const tolerance =
-    value.toleranceFrom === "stated" ? (/±\s*(.+)$|\s(\+.*)$/.exec(text)?.slice(1).join("") ?? "") : "";
-  const written = value.positions === undefined ? MAGNITUDE.exec(text)?.[1]?.trim() : undefined;
+  const pieces = value.positions === undefined ? splitDimension(value.text, { unit, words }) : undefined;
   return {
-    value: written ?? formatNumber(value.nominal, value.unit, { digits: 7 }).replace(/ .*/, ""),
-    tolerance,
+    value: pieces?.number ?? formatNumber(value.nominal, value.unit, { digits: 7 }).replace(/ .*/, ""),
+    tolerance: value.toleranceFrom === "stated" ? (pieces?.tolerance ?? "") : "",
     unit: value.unit,
-    word: words.find((word) => text.includes(word)) ?? "",
+    word: pieces?.word ?? "",
   };
 }

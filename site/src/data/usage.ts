@@ -1,5 +1,6 @@
-import { type CompiledRule, pathsOf, type Quantity, quantities } from "trialfit";
+import { type CompiledRule, pathsOf, type Quantity } from "trialfit";
 import { quantityList, rules } from "./catalog.ts";
+import { fieldsUnder } from "./ruleFields.ts";
 
 /** Rules that read or print this fact. */
 export function rulesUsing(fact: string): readonly CompiledRule[] {
@@ -11,21 +12,12 @@ export function quantitiesFrom(name: string): readonly Quantity[] {
   return quantityList.filter((quantity) => pathsOf(quantity).includes(name));
 }
 
-/** Every field and quantity that this one rests on, by whichever way, and itself. */
-function below(name: string, found = new Set<string>()): ReadonlySet<string> {
-  if (found.has(name)) return found;
-  found.add(name);
-  const quantity = quantities.get(name);
-  if (quantity !== undefined) for (const path of pathsOf(quantity)) below(path, found);
-  return found;
-}
-
 const resting = new Map<string, CompiledRule[]>();
 for (const rule of rules)
-  for (const name of new Set(rule.facts.flatMap((fact) => [...below(fact)])))
-    resting.set(name, [...(resting.get(name) ?? []), rule]);
+  for (const path of new Set(rule.facts.flatMap((fact) => [...fieldsUnder(fact, "every")])))
+    resting.set(path, [...(resting.get(path) ?? []), rule]);
 
-/** Rules that rest on this field or quantity, directly or through others. */
-export function rulesRestingOn(name: string): readonly CompiledRule[] {
-  return resting.get(name) ?? [];
+/** Rules that rest on this field, directly or through quantities. */
+export function rulesRestingOn(path: string): readonly CompiledRule[] {
+  return resting.get(path) ?? [];
 }

@@ -12,15 +12,23 @@ export interface Problem {
   readonly didYouMean?: string;
 }
 
+/** What is wrong, wherever it stands: found, expected. */
+export function describeProblem({
+  found,
+  expected,
+  didYouMean,
+}: Pick<Problem, "found" | "expected" | "didYouMean">): string {
+  return didYouMean === undefined
+    ? `found ${found}; expected ${expected}.`
+    : `found ${found}. Did you mean "${didYouMean}"? Expected ${expected}.`;
+}
+
 /** One line for people: place, field, found, expected. */
 export function formatProblem(problem: Problem): string {
   const place =
     problem.line === undefined ? problem.file : `${problem.file}:${problem.line}:${problem.column}`;
   const field = problem.field === "" ? "" : ` ${problem.field}:`;
-  const said = `${place}:${field} found ${problem.found}`;
-  return problem.didYouMean === undefined
-    ? `${said}; expected ${problem.expected}.`
-    : `${said}. Did you mean "${problem.didYouMean}"? Expected ${problem.expected}.`;
+  return `${place}:${field} ${describeProblem(problem)}`;
 }
 
 /** Thrown when an input cannot be read; carries every problem found, not only the first. */

@@ -7,6 +7,7 @@ import { type Detail, describeFinding, describeUnknown } from "./describeFinding
 import { departureSection, setLine } from "./describeSet.ts";
 import { assumptionSection, heldSection, skippedSection } from "./describeSettled.ts";
 import { type FindingGroup, findingGroups, groupFindings } from "./groupFindings.ts";
+import { mostWanted } from "./mostWanted.ts";
 import type { Report, ReportVerdict } from "./Report.ts";
 import type { DocumentLine, DocumentSection, ReportDocument } from "./ReportDocument.ts";
 
@@ -31,14 +32,13 @@ function withoutRepeatedCautions(sections: readonly DocumentSection[]): readonly
   }));
 }
 
+const MOST_ASKED = 6;
+
 function askFirst(verdicts: readonly ReportVerdict[]): string {
-  const counts = new Map<string, number>();
-  for (const path of verdicts.flatMap((verdict) => verdict.missing))
-    counts.set(path, (counts.get(path) ?? 0) + 1);
-  const first = [...counts].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)).slice(0, 6);
+  const first = mostWanted(verdicts).slice(0, MOST_ASKED);
   return first.length === 0
     ? ""
-    : `Ask for these first: ${first.map(([path, count]) => `${fieldLabel(path)} (${countOf(count, "rule")})`).join("; ")}.`;
+    : `Ask for these first: ${first.map(({ path, rules }) => `${fieldLabel(path)} (${countOf(rules, "rule")})`).join("; ")}.`;
 }
 
 /** How engines were drawn, where they were. */

@@ -7,6 +7,7 @@ import { cellGroups } from "./cellGroups.ts";
 import { cornerDistance } from "./cornerDistance.ts";
 import { distanceAt } from "./distanceAt.ts";
 import { halfOutline } from "./halfOutline.ts";
+import { halves } from "./halves.test-support.ts";
 import { leastOnInterval } from "./leastOnInterval.ts";
 import { nearestAtAngle } from "./nearestAtAngle.ts";
 import { curveU, curveV, outlineCurve, outlineCurves } from "./OutlineCurve.ts";
@@ -18,21 +19,6 @@ import { sweepCells } from "./sweepCells.ts";
 
 const places = between(-60 * mm, 60 * mm);
 const angles = between(-7, 7);
-/** Half outlines of big ends, with a rounded corner at the shoulder. */
-const halves = fc
-  .record({
-    cap: between(28 * mm, 40 * mm),
-    shoulder: between(30 * mm, 45 * mm),
-    beam: between(8 * mm, 14 * mm),
-    cornerRadius: between(0.5 * mm, 6 * mm),
-  })
-  .map(({ cap, shoulder, beam, cornerRadius }) => [
-    { u: -cap, v: 0 },
-    { u: -cap, v: shoulder, cornerRadius },
-    { u: 12 * mm, v: shoulder },
-    { u: 35 * mm, v: beam },
-    { u: 60 * mm, v: beam },
-  ]);
 const points = fc.record({ x: between(-0.2, 0.2), y: between(-0.2, 0.2) });
 /** A nail somewhere about the crank: the plainest obstacle. */
 const awayFrom = (nail: { x: number; y: number }) => (x: number, y: number) =>

@@ -4,27 +4,13 @@ import { angles, between, cranks, mm, near, nearly, refuses } from "../check/sup
 import { pinHeight } from "../kinematics/pinHeight.ts";
 import { rodAngle } from "../kinematics/rodAngle.ts";
 import { buildOutline } from "./buildOutline.ts";
+import { halves } from "./halves.test-support.ts";
 import { curveU, curveV, outlineCurve, outlineCurves } from "./OutlineCurve.ts";
 import { outlineFarthestPoint } from "./outlineFarthestPoint.ts";
 import type { OutlineElement } from "./RodOutline.ts";
 import { rodFrame, rodPointInBlock } from "./rodFrame.ts";
 import { nearestOf, requireSweep, surelyClears, sweepOutline } from "./sweepOutline.ts";
 
-/** Half outlines of big ends, with a rounded corner. */
-const halves = fc
-  .record({
-    cap: between(28 * mm, 40 * mm),
-    shoulder: between(30 * mm, 45 * mm),
-    beam: between(8 * mm, 14 * mm),
-    cornerRadius: between(0.5 * mm, 6 * mm),
-  })
-  .map(({ cap, shoulder, beam, cornerRadius }) => [
-    { u: -cap, v: 0 },
-    { u: -cap, v: shoulder, cornerRadius },
-    { u: 12 * mm, v: shoulder },
-    { u: 35 * mm, v: beam },
-    { u: 60 * mm, v: beam },
-  ]);
 const places = between(-60 * mm, 60 * mm);
 const point = fc.record({ u: places, v: places });
 const elements: fc.Arbitrary<OutlineElement> = fc.oneof(

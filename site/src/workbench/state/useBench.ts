@@ -1,5 +1,13 @@
 import { useCallback, useEffect, useMemo, useReducer, useRef } from "preact/hooks";
-import type { DocumentView, Entry, FromWorker, JudgeOptions, ReportView, Trouble } from "../protocol.ts";
+import type {
+  DocumentView,
+  Entry,
+  FromWorker,
+  JudgeOptions,
+  ReportView,
+  ToWorker,
+  Trouble,
+} from "../protocol.ts";
 import { History } from "./History.ts";
 import { keepText } from "./keepText.ts";
 import { startWorker } from "./startWorker.ts";
@@ -92,7 +100,8 @@ export interface BenchActions {
   settle(): void;
 }
 
-type Order = Parameters<Worker["postMessage"]>[0];
+/** A message to the worker, before it is counted. */
+type Order = ToWorker extends infer One ? (One extends ToWorker ? Omit<One, "revision"> : never) : never;
 
 /** The build on the bench, read and judged in a worker. */
 export function useBench(): readonly [BenchState, BenchActions] {
@@ -119,7 +128,7 @@ export function useBench(): readonly [BenchState, BenchActions] {
     revision.current += 1;
     reasons.current.set(revision.current, by);
     dispatch({ kind: "busy" });
-    worker.current?.postMessage({ ...(order as object), revision: revision.current });
+    worker.current?.postMessage({ ...order, revision: revision.current });
   }, []);
 
   const actions = useMemo((): BenchActions => {

@@ -3,6 +3,7 @@ import {
   type BuildEdit,
   compareBuilds,
   describeChange,
+  describeProblem,
   editBuildText,
   formatProblem,
   InputError,
@@ -58,10 +59,10 @@ export class Bench {
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
       const path = "path" in message ? message.path : "";
-      const wrong = error.problems.map(({ line, found, expected }) => ({
+      const wrong = error.problems.map((problem) => ({
         path,
-        line,
-        text: `found ${found}; expected ${expected}.`,
+        line: problem.line,
+        text: describeProblem(problem),
       }));
       this.tell(revision, wrong);
       return;

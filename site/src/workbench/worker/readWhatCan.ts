@@ -1,4 +1,11 @@
-import { type Build, editBuildText, formatProblem, InputError, type Problem, readBuildText } from "trialfit";
+import {
+  type Build,
+  describeProblem,
+  editBuildText,
+  InputError,
+  type Problem,
+  readBuildText,
+} from "trialfit";
 import type { Trouble } from "../protocol.ts";
 
 /** A build without the entries that cannot be read, and what is wrong with these. */
@@ -16,9 +23,9 @@ function entryOf({ field }: Problem): string {
 }
 
 function trouble(problem: Problem): Trouble {
-  const { line: _, column: __, file: ___, ...rest } = problem;
-  const text = formatProblem({ ...rest, file: "", line: undefined, column: undefined });
-  return { path: entryOf(problem), line: problem.line, text: text.replace(/^:\s*/, "") };
+  const { field, line } = problem;
+  const text = describeProblem(problem);
+  return { path: entryOf(problem), line, text: field === "" ? text : `${field}: ${text}` };
 }
 
 /**

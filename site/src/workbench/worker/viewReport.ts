@@ -1,4 +1,4 @@
-import { confirmationPath, describeReport, type Report, type ReportVerdict } from "trialfit";
+import { confirmationPath, describeReport, mostWanted, type Report, type ReportVerdict } from "trialfit";
 import type { ItemView, ReportView, SectionView } from "../protocol.ts";
 import { drawSpread } from "./drawSpread.tsx";
 import { viewDocument } from "./viewDocument.ts";
@@ -26,16 +26,6 @@ function ofVerdict(item: ItemView, verdict: ReportVerdict, report: Report): Item
     ...(needs.length === 0 ? {} : { needs }),
     ...(spread === undefined ? {} : { spread }),
   };
-}
-
-function wantedOf(report: Report): ReportView["wanted"] {
-  const counts = new Map<string, number>();
-  for (const path of report.verdicts.flatMap((verdict) => (verdict.toConfirm ? [] : verdict.missing)))
-    counts.set(path, (counts.get(path) ?? 0) + 1);
-  return [...counts]
-    .map(([path, rules]) => ({ path, rules }))
-    .sort((a, b) => b.rules - a.rules || (a.path < b.path ? -1 : 1))
-    .slice(0, MOST_WANTED);
 }
 
 /** Rules without a verdict yet, with what they say at the nominal sizes where that is known. */
@@ -93,6 +83,6 @@ export function viewReport(report: Report): ReportView {
       holds,
       notApplicable,
     },
-    wanted: wantedOf(report),
+    wanted: mostWanted(report.verdicts.filter(({ toConfirm }) => !toConfirm)).slice(0, MOST_WANTED),
   };
 }

@@ -27,18 +27,22 @@ export class Trial {
   readonly aims: readonly Aim[];
   private readonly chain: Chain;
 
+  private constructor(chain: Chain, wanted: readonly Wanted[], aims: readonly Aim[]) {
+    this.chain = chain;
+    this.wanted = wanted;
+    this.aims = aims;
+  }
+
   /** @param values fields of the build, defaults filled in, without the wanted ones */
-  constructor(
+  static of(
     values: ReadonlyMap<string, FieldValue>,
     catalog: Catalog,
     wanted: readonly Wanted[],
     aims: readonly Aim[],
-  ) {
-    this.wanted = wanted;
-    this.aims = aims;
+  ): Trial {
     const filled = new Map(values);
     for (const { path, low, high, unit } of wanted) filled.set(path, exact((low + high) / 2, unit));
-    this.chain = new Chain(filled, catalog);
+    return new Trial(new Chain(filled, catalog), wanted, aims);
   }
 
   /** Paths of the fields that an aim cannot do without, and which wanted fields it rests on. */
@@ -84,7 +88,7 @@ export class Trial {
   /** The same with one wanted dimension held at a size. */
   holding(index: number, size: number): Trial {
     const wanted = this.wanted.with(index, { ...this.wanted[index]!, low: size, high: size });
-    return Object.assign(Object.create(Trial.prototype) as Trial, this, { wanted });
+    return new Trial(this.chain, wanted, this.aims);
   }
 
   /** The same aims but for some. */
@@ -93,7 +97,7 @@ export class Trial {
   }
 
   withAims(aims: readonly Aim[]): Trial {
-    return Object.assign(Object.create(Trial.prototype) as Trial, this, { aims });
+    return new Trial(this.chain, this.wanted, aims);
   }
 }
 

@@ -12,31 +12,15 @@ import { type AimReached, solveAims } from "./solveAims.ts";
 import type { Wanted } from "./Wanted.ts";
 import { writeSize } from "./writeSize.ts";
 
+/** Refuses a build that does not say what is to be found, or from what. */
+function refuse({ file = "build" }: Build, found: string, expected: string): never {
+  throw new InputError([{ file, line: undefined, column: undefined, field: "", found, expected }]);
+}
+
 function wantedOf(build: Build): readonly Wanted[] {
-  const expected = (text: string) => [
-    {
-      file: build.file ?? "build",
-      line: undefined,
-      column: undefined,
-      field: "",
-      found: `no ${text}`,
-      expected: "",
-    },
-  ];
   if (build.wanted.size === 0)
-    throw new InputError(
-      expected("dimension that is to be found").map((one) => ({
-        ...one,
-        expected: 'at least one dimension written as "?"',
-      })),
-    );
-  if (build.aims.size === 0)
-    throw new InputError(
-      expected("aims").map((one) => ({
-        ...one,
-        expected: 'aims, such as aims: { compressionRatio: "10.5" }',
-      })),
-    );
+    refuse(build, "no dimension that is to be found", 'at least one dimension written as "?"');
+  if (build.aims.size === 0) refuse(build, "no aims", 'aims, such as aims: { compressionRatio: "10.5" }');
   return [...build.wanted].map(([path, { low, high, step, unit }]) => ({ path, low, high, step, unit }));
 }
 

@@ -70,7 +70,7 @@ export function solveAims(
   wanted: readonly Wanted[],
   aims: readonly Aim[],
 ): Solved {
-  const trial = new Trial(values, catalog, wanted, aims);
+  const trial = Trial.of(values, catalog, wanted, aims);
   const missing = [...new Set(aims.flatMap(({ id }) => trial.lacking(id)))].sort();
   if (missing.length > 0) return { state: "missing", missing };
   const used = new Set(aims.flatMap(({ id }) => trial.restsOn(id)));
