@@ -164,6 +164,7 @@ export * from "./rings/ringGroove.ts";
 export * from "./rings/ringMeanPressure.ts";
 export * from "./rings/ringPackDepth.ts";
 export * from "./stack/deckClearance.ts";
+export * from "./stack/gapWhenHot.ts";
 export * from "./stack/pistonRock.ts";
 export * from "./stack/rodStretch.ts";
 export * from "./stack/squishGap.ts";

@@ -29,6 +29,9 @@ export interface Route {
   readonly assumes?: string;
 }
 
+/** What becomes of a gap that is stated cold: the quantity that gives it hot, or why cold is enough. */
+export type WhenHot = { readonly quantity: string } | { readonly coldOnly: string };
+
 type Names<T> = Readonly<Record<keyof T & string, string>>;
 
 /**
@@ -92,6 +95,8 @@ export interface QuantityDeclaration<N extends Names<N>, C extends Names<C>, T e
   readonly display?: true;
   /** True where a band has no meaning (a place, such as a crank angle): shown at the nominal values, never judged. */
   readonly nominalOnly?: true;
+  /** Of a gap at the temperature at which sizes are measured: what becomes of it when the engine is hot. */
+  readonly hot?: WhenHot;
   /** What the value counts, row by row at the nominal values, as an explanation prints it. Takes what `compute` takes. */
   readonly listing?: (numbers: Readonly<Record<keyof N & string, number>>) => readonly ListedRow[];
 }
@@ -124,6 +129,7 @@ export interface Quantity {
   readonly examples: readonly QuantityExample[];
   readonly display: boolean;
   readonly nominalOnly: boolean;
+  readonly hot: WhenHot | undefined;
   readonly listing: ((numbers: Readonly<Record<string, number>>) => readonly ListedRow[]) | undefined;
 }
 
@@ -155,6 +161,7 @@ export function quantity<
     cases: declaration.cases ?? {},
     display: declaration.display ?? false,
     nominalOnly: declaration.nominalOnly ?? false,
+    hot: declaration.hot,
     listing: declaration.listing,
   } as Quantity;
 }

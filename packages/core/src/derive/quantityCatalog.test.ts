@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { checkDimensions, checkFormulas } from "./formulaChecks.test-support.ts";
 import { quantities } from "./generated/quantities.ts";
+import { checkHot, noGaps } from "./hotValues.test-support.ts";
 import type { Quantity } from "./Quantity.ts";
 import {
   checkExamples,
@@ -28,6 +29,9 @@ const DRAWS = 50;
 const MOST_IN_WORDS = 126;
 /** Quantities without a formula whose units are checked only in part; a new one had better have a formula. */
 const MOST_DEPARTURES = 27;
+
+/** Gaps at the measuring temperature, when this was last raised. */
+const LEAST_GAPS = 65;
 
 function expectClean({ checked, faults }: Findings, least: number): void {
   expect(faults).toEqual([]);
@@ -69,6 +73,8 @@ describe("the catalog of quantities", () => {
     expect(checked).toBeGreaterThan(0);
     expect(checked).toBeLessThanOrEqual(MOST_IN_WORDS);
   });
+  it("gives every gap a hot value or a reason to be cold only", () =>
+    expectClean(checkHot(quantities, noGaps), LEAST_GAPS));
   it("tells its symbols apart and prints in known units", () => expectClean(checkSymbols(quantities), 1700));
   it("is monotone where it says so", () => expectClean(checkShapes(quantities), 8000));
 });

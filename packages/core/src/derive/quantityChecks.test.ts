@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { checkDimensions, checkFormulas } from "./formulaChecks.test-support.ts";
+import { checkHot } from "./hotValues.test-support.ts";
 import { type Quantity, quantity } from "./Quantity.ts";
 import {
   checkExamples,
@@ -202,5 +203,51 @@ describe("the check of units where there is no formula", () => {
     ["nothing to scale", inWords({ compute: () => 0 }), {}, /nothing|anything to scale/],
   ])("finds %s", (_, catalog, said, text) =>
     expect(checkScaling(catalog, said).faults.join("\n")).toMatch(text),
+  );
+});
+
+describe("the check of hot values", () => {
+  const cold = { ...sound, id: "gap", name: "Gap", symbol: "g", hot: { quantity: "gapHot" } };
+  const hot: Quantity = {
+    ...sound,
+    id: "gapHot",
+    name: "Gap, hot",
+    symbol: "g_h",
+    inputs: { T_b: "conditions.blockTemperature" },
+    hot: undefined,
+  };
+  const reason = "both parts are of one metal and equally warm all the time";
+  it("passes a gap with a partner, one with a reason, and a size that is said to be none", () => {
+    expect(checkHot(catalogOf(cold, hot), {})).toEqual({ checked: 1, faults: [] });
+    expect(checkHot(broken({ hot: { coldOnly: reason } }), {})).toEqual({ checked: 1, faults: [] });
+    expect(checkHot(catalogOf(sound), { "a size": ["halfBore"] })).toEqual({ checked: 0, faults: [] });
+  });
+  it.each<[string, ReadonlyMap<string, Quantity>, Parameters<typeof checkHot>[1], RegExp]>([
+    ["a gap that says nothing", catalogOf(sound), {}, /halfBore: has no hot value and no reason/],
+    [
+      "a share that is named after a gap and says nothing",
+      broken({ name: "Gap over bore", unit: "1" }),
+      {},
+      /has no hot value/,
+    ],
+    ["a partner that is not there", catalogOf(cold), {}, /gap: no quantity gapHot/],
+    [
+      "a partner that no heat reaches",
+      catalogOf(cold, { ...hot, inputs: sound.inputs }),
+      {},
+      /no temperature/,
+    ],
+    ["a partner in another unit", catalogOf(cold, { ...hot, unit: "N" }), {}, /gapHot is in N/],
+    ["a reason without words", broken({ hot: { coldOnly: "it is small" } }), {}, /without a reason/],
+    [
+      "a gap that is also said to be none",
+      broken({ hot: { coldOnly: reason } }),
+      { "a size": ["halfBore"] },
+      /said twice/,
+    ],
+    ["a word for what is no length", broken({ unit: "N" }), { force: ["halfBore"] }, /needs no word/],
+    ["a word for nothing", catalogOf(cold, hot), { "a size": ["other"] }, /other: no quantity/],
+  ])("finds %s", (_, catalog, given, text) =>
+    expect(checkHot(catalog, given).faults.join("\n")).toMatch(text),
   );
 });

@@ -25,6 +25,7 @@ export function ringSide({ which, groove, ring, ...own }: RingSide) {
     formula: `${groove} - ${ring}`,
     compute: (n) => ringSideClearance({ grooveHeight: n[groove]!, ringHeight: n[ring]! }),
     shape: "monotone",
+    hot: { quantity: `${own.id}Hot` },
     valid: "flat grooves and rings, cold",
     sources: [{ id: "definition" }],
     examples: [{ given: { [groove]: "1.23 mm", [ring]: "1.20 mm" }, expect: "0.030 mm" }],

@@ -2,6 +2,7 @@ import { quantities } from "../derive/generated/quantities.ts";
 import type { Quantity } from "../derive/Quantity.ts";
 import { fieldLabel, fields } from "../read/fieldCatalog.ts";
 import { formatNumber } from "../units/formatNumber.ts";
+import { describeHot } from "./describeHot.ts";
 import { rootSumSquareText, sampledText, spreadText } from "./describeLikely.ts";
 import { statisticsNote } from "./describeReport.ts";
 import { describeRoutes } from "./describeRoutes.ts";
@@ -86,6 +87,7 @@ export function explainQuantity(quantity: Quantity, report?: Report): ReportDocu
     ...inputLines(quantity, worked),
     ...describeRoutes(quantity).map((text, index) => ({ label: `way ${index + 1}`, text })),
     { label: "valid", text: quantity.valid },
+    ...describeHot(quantity),
     ...quantity.sources.map((source) => ({ label: "source", text: nameSource(source) })),
   ];
   return {

@@ -1,7 +1,7 @@
 import { type MaterialId, materials } from "./materials.ts";
 
 /** Usual properties of a material in SI units, for parts whose metal is not entered. */
-interface UsualMaterial {
+export interface UsualMaterial {
   /** Mean linear expansion from 20 °C [1/K]. */
   readonly expansion: number;
   /** The same as a formula writes it, `12e-6`. */

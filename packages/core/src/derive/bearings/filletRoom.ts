@@ -46,6 +46,9 @@ export function filletRoom(
         chamferWidth: n.w_q!,
       }),
     shape: "guarded",
+    hot: {
+      coldOnly: "shells and journal of one bearing grow along it alike to about a hundredth of a millimetre",
+    },
     valid: "round fillets that meet cheek and journal smoothly; straight chamfers",
     sources: [{ id: "plane-geometry" }],
     examples: [

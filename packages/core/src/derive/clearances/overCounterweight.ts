@@ -1,4 +1,5 @@
 import { pistonToCounterweight } from "@trialfit/mechanics";
+import { BELOW_THE_PISTON } from "../coldOnly.ts";
 import { quantity } from "../Quantity.ts";
 
 /** A lower edge of the piston, or of what hangs in it, that passes over the counterweights. */
@@ -87,6 +88,7 @@ export function edgeToCounterweight({
     ...own,
     unit: "mm",
     decimals: 2,
+    hot: BELOW_THE_PISTON,
     method: `What is lowest of ${edge.words} moves with the pin; its least distance to the rim is taken over all crank angles at which the counterweight stands below it.`,
     compute: (n) => nearestOf(edge, n).clearance,
     examples: [{ given: { ...driveGiven, ...edge.given }, expect }],

@@ -1,5 +1,6 @@
 import type { RodNearest } from "@trialfit/mechanics";
 import type { TableRow } from "../../read/FieldValue.ts";
+import { ABOUT_THE_CRANKSHAFT } from "../coldOnly.ts";
 import { quantity } from "../Quantity.ts";
 import { rememberNumbers } from "../rememberNumbers.ts";
 import { rodOutline } from "../rodSweep.ts";
@@ -60,6 +61,7 @@ export function rodClearance({ obstacle, expect, ...own }: Kind & { readonly mea
     ...own,
     unit: "mm",
     decimals: 2,
+    hot: ABOUT_THE_CRANKSHAFT,
     inputs: { ...rodInputs, ...obstacle.inputs, t_o: "connectingRod.outlineTolerance" },
     method: `The outline of the big end is swept with the rod over one turn; the ${obstacle.method} is taken. The uncertainty of the outline comes off it.`,
     compute: (n, _words, { outline }) => nearestOf(obstacle, n, outline).clearance - n.t_o!,

@@ -19,6 +19,7 @@ export function guideClearance(side: Side) {
     formula: `${bore} - ${stem}`,
     compute: (n) => n[bore]! - n[stem]!,
     shape: "monotone",
+    hot: { quantity: `${side}GuideClearanceHot` },
     valid: "both measured at the same temperature, the guide fitted",
     sources: [{ id: "definition" }],
     examples: [{ given: { [bore]: "8.010 mm", [stem]: "7.955 mm" }, expect: "0.055 mm" }],

@@ -40,6 +40,7 @@ export function pistonToValve({ side, expect }: Kind) {
     symbol: `c_v${index}`,
     unit: "mm",
     decimals: 2,
+    hot: { quantity: `${side}PistonToValveHot` },
     meaning: `Least room along the stem between the ${side} valve and the floor of its pocket, within 60° of overlap; negative when they strike.`,
     method:
       "Room with the valve shut, plus the piston’s travel along the stem, less the valve’s lift, over 60° on either side of top dead centre; the least is taken.",

@@ -52,6 +52,7 @@ export function pocketRoom(side: Side, expect: string) {
       return room + clearance - n[depth]!;
     },
     shape: "guarded",
+    hot: { quantity: `${side}PocketRoomHot` },
     valid: "round pockets; stem clearance and valve rock take 0.2 to 0.4 mm more (common practice)",
     sources: [{ id: "plane-geometry" }],
     examples: [

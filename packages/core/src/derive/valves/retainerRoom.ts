@@ -1,3 +1,4 @@
+import { ALONG_THE_STEM } from "../coldOnly.ts";
 import { quantity } from "../Quantity.ts";
 import { type Side, sides } from "./valveSide.ts";
 
@@ -19,6 +20,7 @@ export function retainerRoom(side: Side) {
     formula: `${shut} - ${lift}`,
     compute: (n) => n[shut]! - n[lift]!,
     shape: "monotone",
+    hot: ALONG_THE_STEM,
     valid: "measured with the seal fitted",
     sources: [{ id: "definition" }],
     examples: [{ given: { [shut]: "14 mm", [lift]: "12.3 mm" }, expect: "1.70 mm" }],

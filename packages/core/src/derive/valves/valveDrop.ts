@@ -1,4 +1,5 @@
 import { openValveToPiston } from "@trialfit/mechanics";
+import { stepTo } from "../coldOnly.ts";
 import { quantity } from "../Quantity.ts";
 import { type Side, sides } from "./valveSide.ts";
 
@@ -20,6 +21,7 @@ export function valveDrop(side: Side) {
     formula: `${shut} - ${lift}`,
     compute: (n) => openValveToPiston({ shutValveDistance: n[shut]!, greatestLift: n[lift]! }),
     shape: "guarded",
+    hot: stepTo("room between valve and piston over the cycle"),
     valid: "a valve that stops at its greatest lift",
     sources: [{ id: "definition" }],
     examples: [{ given: { [shut]: "4.8 mm", [lift]: "11 mm" }, expect: "-6.2 mm" }],

@@ -1,4 +1,5 @@
 import { shutValveDistance } from "@trialfit/mechanics";
+import { stepTo } from "../coldOnly.ts";
 import { quantity } from "../Quantity.ts";
 import { type Side, sides } from "./valveSide.ts";
 
@@ -30,6 +31,7 @@ export function valveShutDistance(side: Side) {
         pocketDepth: n[`p_${index}`]!,
       }),
     shape: "guarded",
+    hot: stepTo("room between valve and piston over the cycle"),
     valid: "a pocket whose floor is parallel to the valve’s face. A measured value outranks it",
     sources: [{ id: "plane-geometry" }],
     examples: [

@@ -47,6 +47,7 @@ export function valveWallRoom(side: Side) {
       return Math.min(at(0), at(n[`L_${index}`]!));
     },
     shape: "guarded",
+    hot: { quantity: `${side}ValveToBoreHot` },
     valid:
       "a stem that leans square to the crankshaft; of three valves the middle one not looked at; counts where the valve reaches below the deck",
     sources: [{ id: "plane-geometry" }],

@@ -1,6 +1,7 @@
 import { dimension } from "../fields.ts";
 import { part } from "../part.ts";
 import { temperatureField } from "../temperatureField.ts";
+import { valveTemperatures } from "./conditions/valveTemperatures.ts";
 
 /** Temperatures at which parts run, for hot clearances and gaps, and the air about the engine. */
 export const conditions = part(
@@ -92,6 +93,7 @@ export const conditions = part(
       help: "Mean temperature of the pushrods at full load.",
       usual: ["95 degC ± 15", "pushrods run at about the temperature of the oil (from memory)"],
     }),
+    ...valveTemperatures,
     ambientPressure: dimension(
       {
         label: "Ambient pressure",

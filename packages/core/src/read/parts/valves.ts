@@ -1,5 +1,6 @@
 import { count, dimension } from "../fields.ts";
 import { part } from "../part.ts";
+import { metalFields } from "./valves/metalFields.ts";
 import { pocketFields } from "./valves/pocketFields.ts";
 import { valveLength } from "./valves/valveLength.ts";
 
@@ -38,6 +39,7 @@ function valveFields(side: "i" | "e") {
       { signs: { "inside head": 1, "proud of head": -1 } },
     ),
     ...pocketFields(side),
+    ...metalFields(side),
     centreDistance: length(
       "Distance from the cylinder axis",
       "x_",

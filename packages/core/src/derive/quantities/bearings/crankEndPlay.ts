@@ -28,6 +28,7 @@ export const crankEndPlay = quantity({
   compute: ({ E_m, L_th, w_th, t_th }, _words, _tables, route) =>
     route === 0 ? E_m : playOf({ journalLength: L_th, webWidth: w_th, washerThickness: t_th }),
   shape: "monotone",
+  hot: { quantity: "crankEndPlayHot" },
   valid: "cold, caps tightened with the thrust faces in line",
   sources: [{ id: "definition" }],
   examples: [

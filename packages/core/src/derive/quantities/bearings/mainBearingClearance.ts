@@ -15,6 +15,7 @@ export const mainBearingClearance = quantity({
   compute: ({ D_Hm, t_s, D_m }) =>
     bearingClearance({ housingBore: D_Hm, shellWall: t_s, journalDiameter: D_m }),
   shape: "monotone",
+  hot: { quantity: "mainBearingClearanceHot" },
   valid: "at the crown of the shells, square to the joint; all at 20 °C",
   sources: [{ id: "definition" }],
   examples: [{ given: { D_Hm: "61 mm", t_s: "1.967 mm", D_m: "57 mm" }, expect: "0.066 mm" }],

@@ -13,6 +13,7 @@ export const mainBearingClearanceRatio = quantity({
   formula: "C_m / D_m",
   compute: ({ C_m, D_m }) => C_m / D_m,
   shape: "monotone",
+  hot: { quantity: "mainBearingClearanceRatioHot" },
   valid: "cold",
   sources: [{ id: "definition" }],
   examples: [{ given: { C_m: "0.062 mm", D_m: "57 mm" }, expect: "0.00109" }],

@@ -15,6 +15,7 @@ export const rodBearingClearance = quantity({
   compute: ({ D_Hr, t_s, D_p }) =>
     bearingClearance({ housingBore: D_Hr, shellWall: t_s, journalDiameter: D_p }),
   shape: "monotone",
+  hot: { quantity: "rodBearingClearanceHot" },
   valid: "at the crown of the shells, square to the joint; all at 20 °C",
   sources: [{ id: "definition" }],
   examples: [{ given: { D_Hr: "51 mm", t_s: "1.472 mm", D_p: "48 mm" }, expect: "0.056 mm" }],

@@ -13,6 +13,7 @@ export const rodBearingClearanceRatio = quantity({
   formula: "C_r / D_p",
   compute: ({ C_r, D_p }) => C_r / D_p,
   shape: "monotone",
+  hot: { quantity: "rodBearingClearanceRatioHot" },
   valid: "cold",
   sources: [{ id: "definition" }],
   examples: [{ given: { C_r: "0.056 mm", D_p: "48 mm" }, expect: "0.00117" }],

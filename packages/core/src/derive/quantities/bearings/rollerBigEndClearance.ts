@@ -17,6 +17,7 @@ export const rollerBigEndClearance = quantity({
   formula: "D_Hr - D_p - 2 * d_rol",
   compute: ({ D_Hr, D_p, d_rol }) => D_Hr - D_p - 2 * d_rol,
   shape: "monotone",
+  hot: { quantity: "rollerBigEndClearanceHot" },
   valid: "the big end’s bore, or its race, as assembled on its rod; all at 20 °C",
   sources: [{ id: "definition" }],
   examples: [{ given: { D_Hr: "44.02 mm", D_p: "36 mm", d_rol: "4 mm" }, expect: "0.020 mm" }],

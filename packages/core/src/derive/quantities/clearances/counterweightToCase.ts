@@ -1,4 +1,5 @@
 import { counterweightToCase as clearanceOf } from "@trialfit/mechanics";
+import { ABOUT_THE_CRANKSHAFT } from "../../coldOnly.ts";
 import { quantity } from "../../Quantity.ts";
 
 export const counterweightToCase = quantity({
@@ -19,6 +20,7 @@ export const counterweightToCase = quantity({
   compute: ({ R_cc, R_cw, C_m }) =>
     clearanceOf({ caseRadius: R_cc, counterweightRadius: R_cw, mainBearingClearance: C_m }),
   shape: "monotone",
+  hot: ABOUT_THE_CRANKSHAFT,
   valid: "stiff crankshaft; bending at speed takes more",
   sources: [{ id: "definition" }],
   examples: [{ given: { R_cc: "80 mm", R_cw: "74 mm", C_m: "0.06 mm" }, expect: "5.97 mm" }],

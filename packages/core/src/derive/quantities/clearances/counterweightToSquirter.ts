@@ -1,3 +1,4 @@
+import { ABOUT_THE_CRANKSHAFT } from "../../coldOnly.ts";
 import { quantity } from "../../Quantity.ts";
 
 export const counterweightToSquirter = quantity({
@@ -19,6 +20,7 @@ export const counterweightToSquirter = quantity({
   formula: "sqrt(x_sq^2 + y_sq^2) - r_sq - R_cw - C_m / 2",
   compute: ({ x_sq, y_sq, r_sq, R_cw, C_m }) => Math.hypot(x_sq, y_sq) - r_sq - R_cw - C_m / 2,
   shape: "guarded",
+  hot: ABOUT_THE_CRANKSHAFT,
   valid: "a squirter in the plane of a counterweight; beside it the counterweight passes freely",
   sources: [{ id: "plane-geometry" }],
   examples: [

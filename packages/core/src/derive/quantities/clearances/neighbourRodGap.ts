@@ -1,5 +1,6 @@
 import { neighbourRodGap as gapOf } from "@trialfit/mechanics";
 import { cellNumber } from "../../../read/cellNumber.ts";
+import { ALONG_THE_CRANKSHAFT } from "../../coldOnly.ts";
 import { quantity } from "../../Quantity.ts";
 
 export const neighbourRodGap = quantity({
@@ -27,6 +28,7 @@ export const neighbourRodGap = quantity({
       planeOffset: z_0,
     }),
   shape: "monotone",
+  hot: ALONG_THE_CRANKSHAFT,
   valid:
     "two crankpins or more; rods of one crankpin have their side clearance; a rod meets no web but those of its own pin, which the side clearance keeps it from",
   sources: [{ id: "plane-geometry" }],

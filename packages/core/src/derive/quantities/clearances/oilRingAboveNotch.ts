@@ -1,4 +1,5 @@
 import { oilRingAboveNotch as aboveNotch } from "@trialfit/mechanics";
+import { BELOW_THE_PISTON } from "../../coldOnly.ts";
 import { quantity } from "../../Quantity.ts";
 
 export const oilRingAboveNotch = quantity({
@@ -29,6 +30,7 @@ export const oilRingAboveNotch = quantity({
       notchHeight: q_n,
     }),
   shape: "guarded",
+  hot: BELOW_THE_PISTON,
   valid: "cold, without bearing play",
   sources: [{ id: "plane-geometry" }],
   examples: [

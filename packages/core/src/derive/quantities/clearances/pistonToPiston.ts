@@ -1,4 +1,5 @@
 import { nearestPistons, pistonPairExample, pistonPairInputs } from "../../clearances/pistonPair.ts";
+import { ABOUT_THE_CRANKSHAFT } from "../../coldOnly.ts";
 import { quantity } from "../../Quantity.ts";
 
 export const pistonToPiston = quantity({
@@ -15,6 +16,7 @@ export const pistonToPiston = quantity({
     "The innermost points of both skirts’ lower ends are followed over a turn: how far they stand from the middle plane of the block, added up, and the stagger of the banks with it.",
   compute: (n) => nearestPistons(n).clearance,
   shape: "guarded",
+  hot: ABOUT_THE_CRANKSHAFT,
   valid: "two cylinders on one crankpin, round skirts to their lower end; never more than the true distance",
   sources: [{ id: "plane-geometry" }],
   examples: [

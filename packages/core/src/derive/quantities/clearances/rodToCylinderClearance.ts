@@ -1,3 +1,4 @@
+import { ABOUT_THE_CRANKSHAFT } from "../../coldOnly.ts";
 import { quantity } from "../../Quantity.ts";
 import { nearestToCylinder, notchInputs, rodSweepExample, rodSweepInputs } from "../../rodSweep.ts";
 
@@ -20,6 +21,7 @@ export const rodToCylinderClearance = quantity({
     "The outline of the big end is swept with the rod over one turn; the least distance in space to the round bore above its lower edge, less the notch, is taken. The uncertainty of the outline comes off it.",
   compute: ({ t_o, ...numbers }, _words, { outline }) => nearestToCylinder(numbers, outline).clearance - t_o,
   shape: "guarded",
+  hot: ABOUT_THE_CRANKSHAFT,
   valid:
     "stiff parts without play; a cylinder that ends in one plane; a flat-floored notch. Confirm it by turning the trial assembly by hand",
   sources: [{ id: "plane-geometry" }],

@@ -1,3 +1,4 @@
+import { ABOUT_THE_CRANKSHAFT } from "../../coldOnly.ts";
 import { quantity } from "../../Quantity.ts";
 import { nearestToCylinder, rodSweepExample, rodSweepInputs } from "../../rodSweep.ts";
 
@@ -19,6 +20,7 @@ export const rodToCylinderUnnotched = quantity({
   compute: ({ t_o, ...numbers }, _words, { outline }) =>
     nearestToCylinder({ ...numbers, p_n: 0, q_n: 0, W_n: 0, r_n: 0 }, outline).clearance - t_o,
   shape: "guarded",
+  hot: ABOUT_THE_CRANKSHAFT,
   nominalOnly: true,
   display: true,
   valid: "stiff parts without play; a cylinder that ends in one plane",

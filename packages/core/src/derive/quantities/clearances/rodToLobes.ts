@@ -1,4 +1,5 @@
 import { rodToLobes as nearestTo } from "@trialfit/mechanics";
+import { ABOUT_THE_CRANKSHAFT } from "../../coldOnly.ts";
 import { quantity } from "../../Quantity.ts";
 import { rodOutline, rodSweepExample } from "../../rodSweep.ts";
 import { liftCurve, liftExamples, liftInputs, liftRoutes, liftTables } from "../../valves/valveSide.ts";
@@ -58,6 +59,7 @@ export const rodToLobes = quantity({
     return clearance - n.t_o!;
   },
   shape: "guarded",
+  hot: ABOUT_THE_CRANKSHAFT,
   nominalOnly: true,
   display: true,
   valid:

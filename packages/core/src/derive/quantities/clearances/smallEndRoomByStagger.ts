@@ -1,3 +1,4 @@
+import { ALONG_THE_CRANKSHAFT } from "../../coldOnly.ts";
 import { quantity } from "../../Quantity.ts";
 
 export const smallEndRoomByStagger = quantity({
@@ -17,6 +18,7 @@ export const smallEndRoomByStagger = quantity({
   formula: "(s_b - b_se) / 2 - z_st",
   compute: ({ s_b, b_se, z_st }) => (s_b - b_se) / 2 - z_st,
   shape: "guarded",
+  hot: ALONG_THE_CRANKSHAFT,
   valid: "as the offset; end play of the crankshaft takes more",
   sources: [{ id: "plane-geometry" }],
   examples: [{ given: { s_b: "26.6 mm", b_se: "24 mm", z_st: "0.13 mm" }, expect: "1.17 mm" }],

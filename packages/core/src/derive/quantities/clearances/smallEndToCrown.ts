@@ -14,6 +14,9 @@ export const smallEndToCrown = quantity({
   formula: "h_u - D_so / 2",
   compute: ({ h_u, D_so }) => roomOf({ crownUndersideHeight: h_u, smallEndRadius: D_so / 2 }),
   shape: "monotone",
+  hot: {
+    coldOnly: "the aluminium crown grows away from the pin by more than the small end grows: the room opens",
+  },
   valid: "a round small end",
   sources: [{ id: "definition" }],
   examples: [{ given: { h_u: "19.6 mm", D_so: "33 mm" }, expect: "3.10 mm" }],

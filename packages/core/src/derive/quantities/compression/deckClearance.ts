@@ -1,4 +1,5 @@
 import { deckClearance as clearanceOf } from "@trialfit/mechanics";
+import { stepTo } from "../../coldOnly.ts";
 import { quantity } from "../../Quantity.ts";
 
 export const deckClearance = quantity({
@@ -25,6 +26,7 @@ export const deckClearance = quantity({
       compressionHeight: h_c,
     }),
   shape: "guarded",
+  hot: stepTo("squish gap"),
   valid: "cold, without bearing play; the crown’s flat, not a dome",
   sources: [{ id: "plane-geometry" }],
   examples: [

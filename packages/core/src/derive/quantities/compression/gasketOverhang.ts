@@ -1,3 +1,4 @@
+import { ABOUT_THE_BORE } from "../../coldOnly.ts";
 import { quantity } from "../../Quantity.ts";
 
 export const gasketOverhang = quantity({
@@ -13,6 +14,7 @@ export const gasketOverhang = quantity({
   formula: "B_g - B",
   compute: ({ B_g, B }) => B_g - B,
   shape: "monotone",
+  hot: ABOUT_THE_BORE,
   valid: "round openings, in line with the bore",
   sources: [{ id: "definition" }],
   examples: [{ given: { B_g: "87.5 mm", B: "86.5 mm" }, expect: "1.00 mm" }],

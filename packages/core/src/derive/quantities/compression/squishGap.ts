@@ -14,6 +14,7 @@ export const squishGap = quantity({
   formula: "h_d + t_g",
   compute: ({ h_d, t_g }) => gapOf({ deckClearance: h_d, gasketThickness: t_g }),
   shape: "guarded",
+  hot: { quantity: "runningSquishGap" },
   valid: "flat crown under a flat head face",
   sources: [{ id: "definition" }],
   examples: [{ given: { h_d: "0.10065 mm", t_g: "1 mm" }, expect: "1.101 mm" }],

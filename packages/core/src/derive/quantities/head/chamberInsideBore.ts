@@ -1,3 +1,4 @@
+import { ABOUT_THE_BORE } from "../../coldOnly.ts";
 import { quantity } from "../../Quantity.ts";
 
 export const chamberInsideBore = quantity({
@@ -13,6 +14,7 @@ export const chamberInsideBore = quantity({
   formula: "(B - w_ch) / 2 - e_ch",
   compute: ({ B, w_ch, e_ch }) => (B - w_ch) / 2 - e_ch,
   shape: "monotone",
+  hot: ABOUT_THE_BORE,
   valid: "chambers whose widest reach lies on the side of the shift: the worst case",
   sources: [{ id: "plane-geometry" }],
   examples: [{ given: { B: "86.5 mm", w_ch: "86 mm", e_ch: "0.25 mm" }, expect: "0.00 mm" }],

@@ -14,6 +14,7 @@ export const pinEndFloat = quantity({
   formula: "L_rg - 2 * t_r - l_p",
   compute: ({ L_rg, t_r, l_p }) => floatOf({ retainerSpan: L_rg, retainerThickness: t_r, pinLength: l_p }),
   shape: "monotone",
+  hot: { quantity: "pinEndFloatHot" },
   valid:
     "flat retainers against a pin with square ends; for round wire and a chamfered pin measure the float",
   sources: [{ id: "definition" }],

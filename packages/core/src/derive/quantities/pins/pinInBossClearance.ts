@@ -13,6 +13,7 @@ export const pinInBossClearance = quantity({
   formula: "d_b - d_p",
   compute: ({ d_b, d_p }) => d_b - d_p,
   shape: "monotone",
+  hot: { quantity: "pinInBossClearanceHot" },
   valid: "both at 20 °C",
   sources: [{ id: "definition" }],
   examples: [{ given: { d_b: "22.018 mm", d_p: "22 mm" }, expect: "18.0 um" }],

@@ -13,6 +13,7 @@ export const pinInSmallEndClearance = quantity({
   formula: "d_se - d_p",
   compute: ({ d_se, d_p }) => d_se - d_p,
   shape: "monotone",
+  hot: { quantity: "pinInSmallEndClearanceHot" },
   valid: "both at 20 °C",
   sources: [{ id: "definition" }],
   examples: [{ given: { d_se: "22.012 mm", d_p: "22 mm" }, expect: "12.0 um" }],

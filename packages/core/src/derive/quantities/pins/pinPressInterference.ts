@@ -13,6 +13,7 @@ export const pinPressInterference = quantity({
   formula: "-C_ps",
   compute: ({ C_ps }) => -C_ps,
   shape: "monotone",
+  hot: { quantity: "pinInSmallEndClearanceHot" },
   valid: "both at 20 °C",
   sources: [{ id: "definition" }],
   examples: [{ given: { C_ps: "-44 um" }, expect: "44.0 um" }],

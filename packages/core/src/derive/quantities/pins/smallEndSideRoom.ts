@@ -19,6 +19,7 @@ export const smallEndSideRoom = quantity({
   compute: ({ s_b, b_se, z_0 }) =>
     roomOf({ bossDistance: s_b, smallEndWidth: b_se, planeOffset: z_0, axialFloat: 0 }),
   shape: "guarded",
+  hot: { quantity: "smallEndSideRoomHot" },
   valid: "side play of the rod and end play of the crankshaft are left out: they take more",
   sources: [{ id: "definition" }],
   examples: [{ given: { s_b: "24 mm", b_se: "22 mm", z_0: "0.3 mm" }, expect: "0.70 mm" }],

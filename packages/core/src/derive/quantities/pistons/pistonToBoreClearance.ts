@@ -13,6 +13,7 @@ export const pistonToBoreClearance = quantity({
   formula: "B - D",
   compute: ({ B, D }) => B - D,
   shape: "monotone",
+  hot: { quantity: "skirtClearanceHot" },
   valid: "both at 20 °C",
   sources: [{ id: "definition" }],
   examples: [{ given: { B: "86.5 mm", D: "86.41 mm" }, expect: "0.090 mm" }],

@@ -13,6 +13,7 @@ export const pistonToBoreRatio = quantity({
   formula: "C_s / B",
   compute: ({ C_s, B }) => C_s / B,
   shape: "monotone",
+  hot: { quantity: "skirtClearanceHot" },
   valid: "both at 20 °C",
   sources: [{ id: "definition" }],
   examples: [{ given: { C_s: "0.09 mm", B: "86.5 mm" }, expect: "0.00104" }],

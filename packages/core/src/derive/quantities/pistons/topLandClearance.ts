@@ -13,6 +13,7 @@ export const topLandClearance = quantity({
   formula: "B - D_tl",
   compute: ({ B, D_tl }) => B - D_tl,
   shape: "monotone",
+  hot: { quantity: "topLandClearanceHot" },
   valid: "round land and cylinder, at about 20 °C",
   sources: [{ id: "definition" }],
   examples: [{ given: { B: "86.5 mm", D_tl: "85.85 mm" }, expect: "0.650 mm" }],

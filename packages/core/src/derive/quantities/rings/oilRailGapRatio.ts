@@ -13,6 +13,7 @@ export const oilRailGapRatio = quantity({
   formula: "s_3 / B",
   compute: ({ s_3, B }) => s_3 / B,
   shape: "monotone",
+  hot: { quantity: "oilRailGapHot" },
   valid: "measured in the finished bore",
   sources: [{ id: "definition" }],
   examples: [{ given: { s_3: "0.40 mm", B: "86.5 mm" }, expect: "0.00462" }],

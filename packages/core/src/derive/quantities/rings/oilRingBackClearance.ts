@@ -25,6 +25,7 @@ export const oilRingBackClearance = quantity({
       pistonShift: Math.max(C_s, 0) / 2,
     }),
   shape: "monotone",
+  hot: { quantity: "oilRingBackClearanceHot" },
   valid:
     "cold; a piston tight in the bore does not shift; an expander that is pressed together only while fitted",
   sources: [{ id: "plane-geometry" }],

@@ -20,6 +20,7 @@ export const secondRingBackClearance = quantity({
   compute: ({ B, D_g2, a_2, C_s }) =>
     ringBackClearance({ bore: B, grooveRootDiameter: D_g2, ringRadialWall: a_2, pistonShift: C_s / 2 }),
   shape: "monotone",
+  hot: { quantity: "secondRingBackClearanceHot" },
   valid: "cold",
   sources: [{ id: "plane-geometry" }],
   examples: [{ given: { B: "86.5 mm", D_g2: "78.3 mm", a_2: "3.1 mm", C_s: "0.09 mm" }, expect: "0.96 mm" }],

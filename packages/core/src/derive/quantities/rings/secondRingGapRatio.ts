@@ -13,6 +13,7 @@ export const secondRingGapRatio = quantity({
   formula: "s_2 / B",
   compute: ({ s_2, B }) => s_2 / B,
   shape: "monotone",
+  hot: { quantity: "secondRingGapHot" },
   valid: "measured in the finished bore",
   sources: [{ id: "definition" }],
   examples: [{ given: { s_2: "0.62 mm", B: "86.5 mm" }, expect: "0.00717" }],

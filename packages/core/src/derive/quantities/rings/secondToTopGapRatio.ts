@@ -13,6 +13,7 @@ export const secondToTopGapRatio = quantity({
   formula: "s_2 / s_1",
   compute: ({ s_2, s_1 }) => s_2 / s_1,
   shape: "monotone",
+  hot: { coldOnly: "ring makers state it cold; what is left of each gap hot has a value of its own" },
   valid: "a top ring that has a gap",
   sources: [{ id: "definition" }],
   examples: [{ given: { s_2: "0.62 mm", s_1: "0.58 mm" }, expect: "1.07" }],

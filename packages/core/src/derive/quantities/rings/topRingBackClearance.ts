@@ -25,6 +25,7 @@ export const topRingBackClearance = quantity({
       pistonShift: Math.max(C_s, 0) / 2,
     }),
   shape: "monotone",
+  hot: { quantity: "topRingBackClearanceHot" },
   valid: "cold; a piston tight in the bore does not shift",
   sources: [{ id: "plane-geometry" }],
   examples: [{ given: { B: "86.5 mm", D_g1: "78.3 mm", a_1: "3.1 mm", C_s: "0.09 mm" }, expect: "0.955 mm" }],

@@ -13,6 +13,7 @@ export const topRingGapRatio = quantity({
   formula: "s_1 / B",
   compute: ({ s_1, B }) => s_1 / B,
   shape: "monotone",
+  hot: { quantity: "topRingGapHot" },
   valid: "measured in the finished bore",
   sources: [{ id: "definition" }],
   examples: [{ given: { s_1: "0.58 mm", B: "86.5 mm" }, expect: "0.00671" }],

@@ -14,6 +14,7 @@ export const topRingSideClearance = quantity({
   formula: "g_1 - h_r1",
   compute: ({ g_1, h_r1 }) => clearanceOf({ grooveHeight: g_1, ringHeight: h_r1 }),
   shape: "monotone",
+  hot: { quantity: "topRingSideClearanceHot" },
   valid: "rings of rectangular section",
   sources: [{ id: "definition" }],
   examples: [{ given: { g_1: "1.23 mm", h_r1: "1.2 mm" }, expect: "0.030 mm" }],

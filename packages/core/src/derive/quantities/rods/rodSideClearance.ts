@@ -13,6 +13,7 @@ export const rodSideClearance = quantity({
   formula: "L_cp - n_r * w",
   compute: ({ L_cp, n_r, w }) => sideClearance({ crankpinLength: L_cp, rods: n_r, rodWidth: w }),
   shape: "monotone",
+  hot: { quantity: "rodSideClearanceHot" },
   valid: "rods guided at the crankpin; all gaps of the pin together",
   sources: [{ id: "definition" }],
   examples: [

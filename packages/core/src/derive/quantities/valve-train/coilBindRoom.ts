@@ -1,4 +1,5 @@
 import { coilBindMargin } from "@trialfit/mechanics";
+import { ALONG_THE_STEM } from "../../coldOnly.ts";
 import { quantity } from "../../Quantity.ts";
 
 export const coilBindRoom = quantity({
@@ -20,6 +21,7 @@ export const coilBindRoom = quantity({
   compute: ({ h_s, L_i, L_e, h_b }) =>
     coilBindMargin({ installedHeight: h_s, greatestLift: Math.max(L_i, L_e), solidHeight: h_b }),
   shape: "monotone",
+  hot: ALONG_THE_STEM,
   valid:
     "the same spring at the same installed height on both valves; inner and outer spring are each checked",
   sources: [{ id: "definition" }],

@@ -74,6 +74,7 @@ export const valveToValve = quantity({
     }).clearance;
   },
   shape: "guarded",
+  hot: { quantity: "valveToValveHot" },
   valid:
     "stems of both valves square to the crankshaft; of three valves the middle one not looked at; stem clearance, rock and the margins of the heads take 0.2 to 0.4 mm each (common practice)",
   sources: [{ id: "plane-geometry" }],

@@ -10,6 +10,14 @@ export const driveFields = {
     tolerance: "0.008",
     help: "Bore of a fitted camshaft bearing less its journal, across the diameter, by bore gauge and micrometer.",
   }),
+  journalDiameter: dimension({
+    label: "Camshaft journal diameter",
+    symbol: "D_cam",
+    unit: "mm",
+    range: ["10 mm", "90 mm"],
+    tolerance: "0.01",
+    help: "Diameter of the camshaft’s largest bearing journal.",
+  }),
   rotation: choice({
     label: "Sense of rotation",
     help: "Which way the camshaft turns, seen from the same end as the crankshaft.",

@@ -23,6 +23,22 @@ export const followerFields = {
     tolerance: "0.05",
     help: "Diameter of the flat face on which the lobe rubs.",
   }),
+  followerBodyDiameter: dimension({
+    label: "Follower body diameter",
+    symbol: "D_fb",
+    unit: "mm",
+    range: ["8 mm", "60 mm"],
+    tolerance: "0.005",
+    help: "Outside diameter of the follower or bucket where it slides in its bore.",
+  }),
+  followerBore: dimension({
+    label: "Follower bore",
+    symbol: "B_fb",
+    unit: "mm",
+    range: ["8 mm", "60 mm"],
+    tolerance: "0.01",
+    help: "Bore in block or head in which the follower or bucket slides, by bore gauge.",
+  }),
   rollerRadius: dimension({
     label: "Roller radius",
     symbol: "R_ro",

@@ -1,0 +1,3 @@
+import { ringBackHot } from "../../ringHot.ts";
+
+export const secondRingBackClearanceHot = ringBackHot("second", "0.872 mm");

@@ -1,0 +1,3 @@
+import { ringSideHot } from "../../ringHot.ts";
+
+export const secondRingSideClearanceHot = ringSideHot("second", "0.0326 mm");

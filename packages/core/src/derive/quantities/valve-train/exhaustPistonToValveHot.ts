@@ -1,0 +1,3 @@
+import { pistonToValveHot } from "../../valves/pistonToValveHot.ts";
+
+export const exhaustPistonToValveHot = pistonToValveHot("exhaust");

@@ -1,0 +1,3 @@
+import { valveHeadGrowth } from "../../valves/valveHeadGrowth.ts";
+
+export const exhaustValveHeadGrowth = valveHeadGrowth("exhaust", ["720 degC", "0.184 mm"]);

@@ -1,0 +1,3 @@
+import { valveWallRoomHot } from "../../valves/edgeRoomHot.ts";
+
+export const exhaustValveToBoreHot = valveWallRoomHot("exhaust");

@@ -1,0 +1,3 @@
+import { pistonToValveHot } from "../../valves/pistonToValveHot.ts";
+
+export const inletPistonToValveHot = pistonToValveHot("inlet");

@@ -1,0 +1,3 @@
+import { pocketRoomHot } from "../../valves/edgeRoomHot.ts";
+
+export const inletPocketRoomHot = pocketRoomHot("inlet");
