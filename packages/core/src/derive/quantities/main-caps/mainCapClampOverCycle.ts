@@ -19,5 +19,4 @@ export const mainCapClampOverCycle = quantity({
   valid: "at the power speed; fasteners that share alike; cross bolts not counted",
   sources: [{ id: "vdi-2230" }],
   examples: [{ given: { n_c: "2", F_vm: "62 kN", F_mc: "31 kN" }, expect: "4.00" }],
-  display: true,
 });

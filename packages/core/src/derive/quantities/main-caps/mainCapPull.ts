@@ -35,5 +35,4 @@ export const mainCapPull = quantity({
     { given: capCycleExamples[1], expect: "42.2 kN" },
     { given: capCycleExamples[2], expect: "30.1 kN" },
   ],
-  display: true,
 });
