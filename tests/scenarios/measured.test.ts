@@ -184,6 +184,48 @@ describe("journals gauged at two places and in two directions", () => {
   });
 });
 
+describe("main bearing housings gauged at two places and in two directions", () => {
+  const rules = ruleFiles.filter(({ id }) => id === "main-housings-round-and-straight");
+  const gauged = (taper: number, oval: number) => ({
+    front: { along: micron(0, 70), across: micron(oval, 70) },
+    rear: { along: micron(taper, 70), across: micron(taper + oval, 70) },
+  });
+  const housings = async (list: readonly object[]) => {
+    const readings = Object.fromEntries(list.map((one, index) => [String(index + 1), one]));
+    const block = { layout: "inline", cylinders: "2", mainBearings: "3" };
+    const { verdicts } = await evaluate(
+      readBuild({
+        trialfit: "1",
+        name: "Bench one (invented)",
+        use: "circuit",
+        block: { ...block, mainHousingBore: { uncertainty: "0 mm", readings } },
+      }),
+      { rules },
+    );
+    return verdicts[0]!;
+  };
+  it("give taper and out-of-round of each housing to their rule", async () => {
+    const good = gauged(4, 6);
+    expect(await housings([good, good, good])).toMatchObject({ verdict: "holds" });
+    const oval = await housings([good, good, gauged(0, 10)]);
+    expect(oval).toMatchObject({ verdict: "fails", at: "main bearing 3" });
+    expect(oval.places!.map(({ verdict }) => verdict)).toEqual(["holds", "holds", "fails"]);
+    expect(oval.remedy).toMatch(/0\.01 mm out of round and tapers by 0 mm/);
+    expect(await housings([good, gauged(9, 2), good])).toMatchObject({
+      verdict: "fails",
+      at: "main bearing 2",
+    });
+  });
+  it("leave it unknown where a housing was gauged at one place", async () => {
+    const once = { middle: { along: micron(0, 70), across: micron(3, 70) } };
+    expect(await housings([gauged(2, 2), once, gauged(2, 2)])).toMatchObject({
+      verdict: "unknown",
+      at: "main bearing 2",
+      missing: ["block.mainHousingTaper"],
+    });
+  });
+});
+
 describe("parts that may change places", () => {
   const words = async (bore: readonly number[], piston: readonly number[]) => {
     const each = await check({ ...exact, readings: bores(bore) }, { ...exact, readings: pistons(piston) });

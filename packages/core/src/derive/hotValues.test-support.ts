@@ -53,6 +53,7 @@ export const noGaps: Readonly<Record<string, readonly string[]>> = {
     "inletLashHotError",
     "mainBearingClearanceDoubt",
     "mainBearingClearanceMismatch",
+    "mainHousingForm",
     "majorCriticalGap",
     "manifoldGapChange",
     "manifoldPortShift",
