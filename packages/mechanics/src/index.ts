@@ -54,6 +54,7 @@ export * from "./charge/torqueCurve.ts";
 export * from "./charge/torqueEstimate.ts";
 export * from "./check/requireAll.ts";
 export * from "./clearance/counterweightToCase.ts";
+export * from "./clearance/counterweightToSquirter.ts";
 export * from "./clearance/neighbourRodGap.ts";
 export * from "./clearance/notch.ts";
 export * from "./clearance/pistonToCounterweight.ts";

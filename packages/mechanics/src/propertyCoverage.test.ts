@@ -69,7 +69,7 @@ const notSolved = {
 const exempt = { properties: {}, solved: notSolved };
 
 /** What there was when this was last raised: a test that drops out is missed. */
-const LEAST = { functions: 374, properties: 681, solved: 321, inner: 15 };
+const LEAST = { functions: 384, properties: 690, solved: 323, inner: 15 };
 
 test("every public function is in a property test, and its inputs are found back, or a reason is given", () => {
   const coverage = coverageOf(functions, texts, exempt);

@@ -1,6 +1,7 @@
 import { type MovingMasses, shakingHarmonic } from "@trialfit/mechanics";
 import { cellNumber } from "../read/cellNumber.ts";
 import type { TableRow } from "../read/FieldValue.ts";
+import { fromMiddle } from "./fromMiddle.ts";
 import { quantity } from "./Quantity.ts";
 
 /** The reciprocating masses of every cylinder as mechanics takes them. */
@@ -9,15 +10,14 @@ export function reciprocatingMasses(
   throws: readonly TableRow[],
 ): MovingMasses {
   const crank = { throwRadius: n.r, rodLength: n.l, pinLineOffset: n.e };
-  const positions = throws.map((row) => cellNumber(row, "position"));
-  const middle = (Math.min(...positions) + Math.max(...positions)) / 2;
+  const positions = fromMiddle(throws);
   return {
     reciprocating: throws.map((row, index) => ({
       crank,
       mass: n.m_rec,
       pinAngle: cellNumber(row, "pin"),
       bankAngle: cellNumber(row, "bank"),
-      axialPosition: positions[index]! - middle,
+      axialPosition: positions[index]!,
     })),
     revolving: [],
   };

@@ -1,38 +1,22 @@
-import { greatestShakingForce, type MovingMasses, type RevolvingMass } from "@trialfit/mechanics";
+import { greatestShakingForce, type MovingMasses } from "@trialfit/mechanics";
 import type { TableRow } from "../read/FieldValue.ts";
 import { quantity } from "./Quantity.ts";
+import { revolvingInputs, revolvingMasses } from "./revolving.ts";
 import { reciprocatingMasses } from "./shaking.ts";
 
 const inputs = {
-  r: "throwRadius",
+  ...revolvingInputs,
   l: "connectingRod.length",
   e: "pinLineOffset",
   m_rec: "reciprocatingMass",
-  m_b: "connectingRod.bigEndMass",
-  n_r: "crankshaft.rodsPerPin",
-  m_bd: "crankshaft.designBobweight",
   n: "targets.speed",
 } as const;
 type Numbers = Readonly<Record<keyof typeof inputs, number>>;
 
-/**
- * What the crankshaft turns about each cylinder’s place: the big end, less this rod’s share of the bobweight that the
- * counterweights outweigh. Where they outweigh more it stands opposite.
- */
-function revolvingMasses(n: Numbers, places: MovingMasses["reciprocating"]): readonly RevolvingMass[] {
-  const left = n.m_b - n.m_bd / n.n_r;
-  return places.map(({ pinAngle, axialPosition }) => ({
-    mass: Math.abs(left),
-    radius: n.r,
-    angle: left < 0 ? pinAngle + Math.PI : pinAngle,
-    axialPosition,
-  }));
-}
-
 /** Pistons in their banks, and what turns with the crankshaft and is not balanced on it. */
-function movingMasses(n: Numbers, throws: readonly TableRow[]): MovingMasses {
+export function movingMasses(n: Numbers, throws: readonly TableRow[]): MovingMasses {
   const { reciprocating } = reciprocatingMasses(n, throws);
-  return { reciprocating, revolving: revolvingMasses(n, reciprocating) };
+  return { reciprocating, revolving: revolvingMasses(n, throws) };
 }
 
 interface WholeShaking {

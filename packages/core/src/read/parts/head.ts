@@ -86,6 +86,14 @@ export const cylinderHead = part(
       tolerance: "0.5",
       help: "Volume of one combustion chamber with valves and plug fitted, to the head face.",
     }),
+    plannedMilling: dimension({
+      label: "Milling still to be done",
+      symbol: "m_pl",
+      unit: "mm",
+      range: ["0 mm", "5 mm"],
+      tolerance: "0.02",
+      help: "Depth that is still to come off the head face after the chamber volume was measured.",
+    }),
     chamberSpread: dimension({
       label: "Spread of the chamber volumes",
       symbol: "d_ch",

@@ -38,6 +38,22 @@ export const ringSet = part(
       tolerance: "0.02",
       help: "With the ring square in its own finished bore, by feeler gauge.",
     }),
+    topRingGapFactor: dimension({
+      label: "Top ring gap by its sheet, over bore",
+      symbol: "f_g1",
+      unit: "1",
+      range: ["0.001", "0.02"],
+      tolerance: "2 %",
+      help: "End gap that the ring maker’s sheet asks for with this use, as a share of the bore.",
+    }),
+    secondRingGapFactor: dimension({
+      label: "Second ring gap by its sheet, over bore",
+      symbol: "f_g2",
+      unit: "1",
+      range: ["0.001", "0.02"],
+      tolerance: "2 %",
+      help: "End gap that the ring maker’s sheet asks for with this use, as a share of the bore.",
+    }),
     secondRingEndGap: dimension({
       label: "Second ring end gap",
       symbol: "s_2",

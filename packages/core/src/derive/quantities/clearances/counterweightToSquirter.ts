@@ -1,3 +1,4 @@
+import { counterweightToSquirter as clearanceOf } from "@trialfit/mechanics";
 import { ABOUT_THE_CRANKSHAFT } from "../../coldOnly.ts";
 import { quantity } from "../../Quantity.ts";
 
@@ -18,7 +19,14 @@ export const counterweightToSquirter = quantity({
     C_m: "mainBearingClearance",
   },
   formula: "sqrt(x_sq^2 + y_sq^2) - r_sq - R_cw - C_m / 2",
-  compute: ({ x_sq, y_sq, r_sq, R_cw, C_m }) => Math.hypot(x_sq, y_sq) - r_sq - R_cw - C_m / 2,
+  compute: ({ x_sq, y_sq, r_sq, R_cw, C_m }) =>
+    clearanceOf({
+      across: x_sq,
+      height: y_sq,
+      nozzleRadius: r_sq,
+      counterweightRadius: R_cw,
+      mainBearingClearance: C_m,
+    }),
   shape: "guarded",
   hot: ABOUT_THE_CRANKSHAFT,
   valid: "a squirter in the plane of a counterweight; beside it the counterweight passes freely",

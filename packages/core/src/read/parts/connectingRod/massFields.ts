@@ -41,6 +41,23 @@ export const massFields = {
     tolerance: "1",
     help: "Reciprocating share: the small end weighed with the rod level and the big end supported.",
   }),
+  mass: dimension({
+    label: "Rod mass",
+    symbol: "m_rod",
+    unit: "g",
+    per: "cylinder",
+    range: ["30 g", "8000 g"],
+    tolerance: "1",
+    help: "Mass of the whole rod with its bolts, weighed.",
+  }),
+  gravityCentre: dimension({
+    label: "Centre of gravity of the rod",
+    symbol: "l_g",
+    unit: "mm",
+    range: ["5 mm", "400 mm"],
+    tolerance: "1",
+    help: "From the big end’s centre to where the rod balances on an edge, towards the small end.",
+  }),
   capMass: dimension({
     label: "Cap mass",
     symbol: "m_cap",

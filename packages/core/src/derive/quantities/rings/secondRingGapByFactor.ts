@@ -1,0 +1,3 @@
+import { ringGapByFactor } from "../../ringGapByFactor.ts";
+
+export const secondRingGapByFactor = ringGapByFactor("second");

@@ -1,0 +1,3 @@
+import { rodShare } from "../../rodShare.ts";
+
+export const smallEndMassByGravity = rodShare("small", "169.6 g");
