@@ -33,16 +33,15 @@ const notSolved = {
   ),
   ...because(
     "turns places, not sizes: held to keep distances, and to its own way back",
-    "inLeaningFrame seenFromLeaningFrame rodFrame rodPointInBlock shiftLiftCurve",
+    "inLeaningFrame seenFromLeaningFrame rodFrame rodPointInBlock",
   ),
   ...because(
-    "a shape with many numbers: held to what it encloses, joins and scales to",
-    `buildOutline outlineCurve outlineCurves curveU curveV outlineFarthestPoint liftTableCurve standInLiftCurve
-    meshAround cylinderObstacle railObstacle camshaftObstacle roundObstacle`,
+    "a piece of a shape, with many numbers: held to what it encloses and joins; the whole is found back",
+    "outlineCurve meshAround cylinderObstacle railObstacle camshaftObstacle roundObstacle",
   ),
   ...because(
     "seeks over any function or list that it is given: held to tops known beforehand",
-    "greatestBetween greatestOverTurn greatestOverCycle meanOverCycle leastOverOverlap cycleValue pressureAt",
+    "greatestBetween greatestOverTurn greatestOverCycle meanOverCycle leastOverOverlap",
   ),
   ...because(
     "the unchecked or prepared half of a function whose inputs are found back: held to be equal to it",
@@ -54,22 +53,15 @@ const notSolved = {
     "sweepOutline surelyClears nearestOf rodContactOver rodToCylinderProfile",
   ),
   ...because(
-    "follows a path in steps whose error hides a small change: held to its laws of scale",
-    "leastFilmOverCycle",
-  ),
-  ...because(
-    "itself seeks a size by the answer of a function: held to give that answer",
+    "is itself a search back, in steps of 0.1 µm whose number jumps: held to give the clearance that it is asked for",
     "notchDepthNeeded notchHeightNeeded",
   ),
-  ...because("sums over a pressure trace: held to be the sum of its stretches", "indicatedWork"),
-  ...because("shares loads of many cylinders: held to hold all of them together", "mainBearingLoads"),
-  ...because("solves a field, too slow to turn round: `finiteFilm` stands for it and is", "reynoldsFilm"),
 };
 /** There is none that no property test names. */
 const exempt = { properties: {}, solved: notSolved };
 
 /** What there was when this was last raised: a test that drops out is missed. */
-const LEAST = { functions: 384, properties: 690, solved: 323, inner: 15 };
+const LEAST = { functions: 384, properties: 704, solved: 337, inner: 15 };
 
 test("every public function is in a property test, and its inputs are found back, or a reason is given", () => {
   const coverage = coverageOf(functions, texts, exempt);
