@@ -26,10 +26,10 @@ test("one row: the worked value, and the crank angle lies in the lower half", ()
 
 test("two banks: as near as plain sampling of either rod in the frame of the block", () => {
   const wall = (X: number, Y: number): number => {
-    const dx = eight.railHalfWidth - Math.abs(X);
-    const dy = eight.railHeight - Y;
-    const corner = dx > 0 && dy > 0 ? Math.hypot(dx, dy) : Math.max(dx, dy);
-    return Math.max(corner, Y);
+    // The nearest point of the metal, which reaches from the rail up to the height of the crank axis.
+    const beside = Math.max(Math.abs(X), eight.railHalfWidth);
+    const along = Math.min(0, Math.max(eight.railHeight, Y));
+    return Math.hypot(beside - Math.abs(X), along - Y);
   };
   const sampled = [45, -45].map((tilt) => {
     const [s, c] = [Math.sin(tilt * deg), Math.cos(tilt * deg)];

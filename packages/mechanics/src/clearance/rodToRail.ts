@@ -38,7 +38,7 @@ export function railObstacle(
   requireAll(finite, { railHeight });
   const top = bankAngle === 0 ? Number.POSITIVE_INFINITY : Math.max(0, railHeight);
   const metal = (side: number) => (x: number, y: number) =>
-    Math.max(cornerDistance(railHalfWidth - side * x, railHeight - y), y - top);
+    cornerDistance(railHalfWidth - side * x, Math.max(railHeight - y, y - top));
   return tilts.flatMap((tilt) => [1, -1].map((side) => seenFromLeaningFrame(metal(side), tilt)));
 }
 
