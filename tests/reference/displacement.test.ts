@@ -18,7 +18,9 @@ const engines = lines.map((line) => {
   return { line, cells, number: (name: string) => Number(cells[name]) };
 });
 
-function error({ number }: (typeof engines)[number]): number {
+type Engine = (typeof engines)[number];
+
+function error({ number }: Pick<Engine, "number">): number {
   const displacement = engineDisplacement({
     bore: number("bore_in") * INCH,
     stroke: number("stroke_in") * INCH,
@@ -27,10 +29,30 @@ function error({ number }: (typeof engines)[number]): number {
   return displacement / (number("displacement_cuin") * INCH ** 3) - 1;
 }
 
+/** How many engines have the displacement that is printed. */
+const agreeing = (rows: readonly Engine[]) => rows.filter((row) => Math.abs(error(row)) < TOLERANCE).length;
+
 test("displacement of every engine whose printed figures agree", () => {
   const consistent = engines.filter(({ cells }) => cells.consistent === "yes");
   expect(consistent.length).toBeGreaterThanOrEqual(LEAST_CONSISTENT);
   for (const engine of consistent) expect(Math.abs(error(engine)), engine.line).toBeLessThan(TOLERANCE);
+});
+
+test("every engine is marked one way or the other, and none agrees by chance", () => {
+  const marked = engines.filter(({ cells }) => ["yes", "no"].includes(cells.consistent!));
+  expect(marked).toHaveLength(engines.length);
+  expect(engines.length).toBeGreaterThanOrEqual(LEAST_CONSISTENT + LEAST_INCONSISTENT);
+  const consistent = engines.filter(({ cells }) => cells.consistent === "yes");
+  expect(agreeing(consistent)).toBe(consistent.length);
+  expect(agreeing([])).toBe(0);
+  // A bore or a stroke that is 5 % too large is noticed in every row.
+  for (const slip of ["bore_in", "stroke_in"]) {
+    const broken = consistent.map(({ number, ...row }) => ({
+      ...row,
+      number: (name: string) => number(name) * (name === slip ? 1.05 : 1),
+    }));
+    expect(agreeing(broken), slip).toBe(0);
+  }
 });
 
 test("the engines set aside are those whose printed figures disagree", () => {
