@@ -3,6 +3,8 @@ import { InputError, nearestWord, SetError, version } from "trialfit";
 import { check } from "./commands/check.ts";
 import { diff } from "./commands/diff.ts";
 import { explain } from "./commands/explain.ts";
+import { papers } from "./commands/papers.ts";
+import { readings } from "./commands/readings.ts";
 import { rule } from "./commands/rule.ts";
 import { schema } from "./commands/schema.ts";
 import { solve } from "./commands/solve.ts";
@@ -10,7 +12,7 @@ import { ExitCode } from "./ExitCode.ts";
 import { printProblems } from "./printProblems.ts";
 import { UsageError } from "./UsageError.ts";
 
-const commands = { check, diff, explain, rule, schema, solve };
+const commands = { check, diff, explain, papers, readings, rule, schema, solve };
 
 const main = defineCommand({
   meta: { name: "trialfit", version, description: "Check a planned engine before its parts are ordered" },

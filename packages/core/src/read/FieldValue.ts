@@ -14,6 +14,28 @@ export interface Form {
   readonly outOfRound?: number;
 }
 
+/** A reading that another took the place of. Nothing that was measured is lost. */
+export interface Replaced {
+  /** As it was written. */
+  readonly was: string;
+  readonly because: string;
+  readonly by?: string;
+  readonly on?: string;
+}
+
+/** The circumstances of a reading. */
+export interface Taken {
+  readonly by?: string;
+  /** The day, `2026-03-14`. */
+  readonly on?: string;
+  /** Of the part while it was measured, as written: `20.5 degC`. */
+  readonly temperature?: string;
+  /** What was bolted on, and how: `caps at final torque`. */
+  readonly joint?: string;
+  /** Readings before this one, the latest last. */
+  readonly replaces?: readonly Replaced[];
+}
+
 /** A number as it stands in a build, in SI. */
 export interface DimensionValue {
   readonly kind: "dimension";
@@ -35,6 +57,8 @@ export interface DimensionValue {
   /** For one position with readings at several heights or in several directions. */
   readonly form?: Form;
   readonly note?: string;
+  /** For measured values: who took the reading, when and how it stood. */
+  readonly taken?: Taken;
 }
 
 export interface ChoiceValue {

@@ -12,6 +12,7 @@ import { attempt, describeField, type ReadField, refuse } from "./fieldSchema.ts
 import { type DimensionDetail, readDimension } from "./readDimension.ts";
 import { readingSchema } from "./readingSchema.ts";
 import { isWanted, readWanted } from "./readWanted.ts";
+import { takenShape } from "./taken.ts";
 
 const detailSchema = z.strictObject({
   value: z.union([z.string(), z.number()]).optional(),
@@ -22,6 +23,7 @@ const detailSchema = z.strictObject({
   made: z.enum(wayOfMakingIds).optional(),
   readings: readingSchema.optional(),
   note: z.string().optional(),
+  ...takenShape,
 });
 
 /** What the longer form of a dimension may say. */

@@ -10,10 +10,11 @@ import type { DimensionValue } from "./FieldValue.ts";
 import type { Readings } from "./readingSchema.ts";
 import { type PositionSize, readPosition } from "./readPosition.ts";
 import { syntaxOf } from "./syntaxOf.ts";
+import { readTaken, type WrittenTaken } from "./taken.ts";
 import { type BandTerms, type UsualBand, usualBand } from "./usualBand.ts";
 
 /** The object form of a dimension, with what only a measurement can tell. */
-export interface DimensionDetail extends BandTerms {
+export interface DimensionDetail extends BandTerms, WrittenTaken {
   readonly value?: string | number | undefined;
   readonly tolerance?: string | undefined;
   readonly provenance?: Provenance | undefined;
@@ -74,8 +75,16 @@ function within(spec: DimensionSpec, nominal: number, low: number, high: number)
   };
 }
 
-function isMeasured({ instrument, uncertainty, readings, provenance }: DimensionDetail): boolean {
-  const measured = instrument !== undefined || uncertainty !== undefined || readings !== undefined;
+function isMeasured(detail: DimensionDetail): boolean {
+  const { instrument, uncertainty, readings, provenance } = detail;
+  const { taken } = about(detail);
+  if (taken !== undefined && provenance !== undefined && provenance !== "measured")
+    throw new DimensionError(
+      `${Object.keys(taken).join(", ")} of something ${provenance}`,
+      "provenance: measured, or none of these",
+    );
+  const measured =
+    instrument !== undefined || uncertainty !== undefined || readings !== undefined || taken !== undefined;
   if (measured && provenance !== undefined && provenance !== "measured" && uncertainty !== undefined)
     throw new DimensionError(
       `an uncertainty of something ${provenance}`,
@@ -84,10 +93,15 @@ function isMeasured({ instrument, uncertainty, readings, provenance }: Dimension
   return provenance === "measured" || (provenance === undefined && measured);
 }
 
-const about = ({ instrument, note }: DimensionDetail) => ({
-  ...(instrument === undefined ? {} : { instrument }),
-  ...(note === undefined ? {} : { note }),
-});
+function about(detail: DimensionDetail): Pick<DimensionValue, "instrument" | "note" | "taken"> {
+  const { instrument, note } = detail;
+  const taken = placed(["temperature"], () => readTaken(detail));
+  return {
+    ...(instrument === undefined ? {} : { instrument }),
+    ...(note === undefined ? {} : { note }),
+    ...(taken === undefined ? {} : { taken }),
+  };
+}
 
 function readSingle(detail: DimensionDetail, spec: DimensionSpec, usual: Provenance): ReadDimension {
   const { value, tolerance, uncertainty } = detail;

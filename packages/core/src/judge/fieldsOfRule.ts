@@ -1,4 +1,6 @@
-import { type CompiledRule, leavesOf, type Quantity, quantities } from "trialfit";
+import { quantities } from "../derive/generated/quantities.ts";
+import type { Quantity } from "../derive/Quantity.ts";
+import { type CompiledRule, leavesOf } from "./CompiledRule.ts";
 
 /** Facts on which a rule's verdict rests; those that only its texts print are left out. */
 export function decidingFacts({ when, requires, limits }: CompiledRule): readonly string[] {

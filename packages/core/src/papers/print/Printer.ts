@@ -1,0 +1,113 @@
+import { quantities } from "../../derive/generated/quantities.ts";
+import type { DimensionValue, FieldValue } from "../../read/FieldValue.ts";
+import { printField } from "../../report/printValue.ts";
+import { intervalFromSi } from "../../units/convert.ts";
+import { unitOf } from "../../units/findUnit.ts";
+import { formatInterval, formatNumber } from "../../units/formatNumber.ts";
+import type { Cell, NumberPiece } from "../Paper.ts";
+import { type UnitChoice, unitsFor } from "./paperUnits.ts";
+
+/** Figures after the point that a number keeps when it is written as it stands. */
+function decimalsOf(text: string): number {
+  return /\.(\d+)/.exec(text)?.[1]?.length ?? 0;
+}
+
+/** Decimals in another unit that lose nothing: a step there is no larger than a step here. */
+function decimalsIn(from: string, to: string, decimals: number): number {
+  const step = intervalFromSi(1, unitOf(to)) / intervalFromSi(1, unitOf(from));
+  return Math.max(0, Math.ceil(decimals - Math.log10(step) - 1e-9));
+}
+
+/** Prints numbers for paper, each with where it comes from. */
+export class Printer {
+  private readonly choice: UnitChoice;
+  private readonly values: ReadonlyMap<string, FieldValue>;
+
+  constructor(choice: UnitChoice, values: ReadonlyMap<string, FieldValue>) {
+    this.choice = choice;
+    this.values = values;
+  }
+
+  /** The units in which a dimension of this unit is printed. */
+  units(unit: string): readonly string[] {
+    return unitsFor(this.choice, unit);
+  }
+
+  /** A number [SI] that is usually shown with so many decimals of a unit. */
+  number(of: string, value: number, unit: string, decimals: number): NumberPiece {
+    const texts = this.units(unit).map((to) =>
+      formatNumber(value, to, { decimals: decimalsIn(unit, to, decimals) }),
+    );
+    return { kind: "number", of, value, text: texts.join(" / ") };
+  }
+
+  /** A number [SI] with four figures: a limit, a size whose fineness is not stated. */
+  figure(of: string, value: number, unit: string): NumberPiece {
+    const texts = this.units(unit).map((to) => formatNumber(value, to, { digits: to === unit ? 4 : 5 }));
+    return { kind: "number", of, value, text: texts.join(" / ") };
+  }
+
+  /** A difference [SI] with two figures: how well something must be known. */
+  difference(of: string, value: number, unit: string): NumberPiece {
+    const texts = this.units(unit).map((to) => formatInterval(value, to, { digits: 2 }));
+    return { kind: "number", of, value, text: texts.join(" / ") };
+  }
+
+  /** A difference [SI]: a tolerance, an uncertainty. */
+  interval(of: string, value: number, unit: string, decimals: number): NumberPiece {
+    const texts = this.units(unit).map((to) =>
+      formatInterval(value, to, { decimals: decimalsIn(unit, to, decimals) }),
+    );
+    return { kind: "number", of, value, text: texts.join(" / ") };
+  }
+
+  /** One end or the nominal value of a dimension, as finely as its tolerance is written. */
+  end(path: string, value: DimensionValue, which: "low" | "nominal" | "high"): NumberPiece {
+    return this.number(path, value[which], value.unit, this.fineness(value));
+  }
+
+  /** Decimals in the unit of a dimension that show its band. */
+  fineness(value: DimensionValue): number {
+    const unit = unitOf(value.unit);
+    const half = Math.abs(intervalFromSi((value.high - value.low) / 2, unit));
+    const band = half > 0 ? Math.ceil(-Math.log10(half) + 0.5) : 0;
+    const numbers = value.text.match(/\d+(\.\d+)?/g) ?? [];
+    const written = Math.max(0, ...numbers.map(decimalsOf));
+    return Math.min(6, Math.max(written, band, 0));
+  }
+
+  /** A field of the build as it is: size with its band, a word, or a table in short. */
+  field(path: string): Cell {
+    const value = this.values.get(path);
+    if (value === undefined) return [];
+    if (value.kind !== "dimension") return [printField(value)];
+    if (this.choice === "written" && value.positions === undefined)
+      return [{ kind: "number", of: path, value: value.nominal, text: printField(value) }];
+    return this.banded(path, value);
+  }
+
+  /** A dimension with its band: `88.50 mm ± 0.01 mm`, or from … to … where it is not even. */
+  banded(path: string, value: DimensionValue): Cell {
+    const decimals = this.fineness(value);
+    const { low, nominal, high } = value;
+    const size = this.number(path, nominal, value.unit, decimals);
+    if (low === high) return [size];
+    const even = Math.abs(high - nominal - (nominal - low)) < 1e-9 * Math.max(high - low, 1e-12);
+    return even
+      ? [size, " ± ", this.interval(path, high - nominal, value.unit, decimals)]
+      : [size, " (", this.end(path, value, "low"), " to ", this.end(path, value, "high"), ")"];
+  }
+
+  /** A derived quantity with its band. */
+  quantity(
+    id: string,
+    band: { readonly low: number; readonly nominal: number; readonly high: number },
+  ): Cell {
+    const { unit, decimals } = quantities.get(id)!;
+    const [low, nominal, high] = [band.low, band.nominal, band.high].map((value) =>
+      this.number(id, value, unit, decimals),
+    );
+    if (low!.text === high!.text) return [nominal!];
+    return [nominal!, " (", low!, " to ", high!, ")"];
+  }
+}

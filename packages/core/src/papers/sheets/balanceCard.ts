@@ -1,0 +1,123 @@
+import { quantities } from "../../derive/generated/quantities.ts";
+import { fieldLabel, fields } from "../../read/fieldCatalog.ts";
+import type { Paper, PaperSection } from "../Paper.ts";
+import type { PaperSource } from "../PaperSource.ts";
+import { ownLabel } from "../partsOf.ts";
+import { readingGrid } from "./gridOf.ts";
+import { blank, blankOf, cautionsOf, limitCell, numberComparisons, relevant, valueCell } from "./pieces.ts";
+
+/** Masses on which the balance rests, by the rules of its system. */
+function massesOf(source: PaperSource): readonly string[] {
+  const rules = [...source.rules.values()].filter(({ file }) => file.system === "balance");
+  return [...fields.values()]
+    .filter(({ path, spec }) => {
+      if (spec.kind !== "dimension" || !["g", "kg"].includes(spec.unit)) return false;
+      return source.values.has(path) && rules.some((rule) => source.restsOn(rule, path));
+    })
+    .map(({ path }) => path);
+}
+
+function weighed(source: PaperSource, paths: readonly string[]): readonly PaperSection[] {
+  if (paths.length === 0) return [];
+  return [
+    {
+      heading: "Masses, each weighed",
+      intro:
+        "Weigh every piece on the same scale, clean and dry, with the pins, retainers and rings that will run.",
+      body: {
+        kind: "steps",
+        ordered: false,
+        steps: paths.map((path) => {
+          const grid = readingGrid(source, path);
+          return {
+            title: fieldLabel(path),
+            lines: [
+              ["Planned ", ...source.print.field(path)],
+              ...(grid === undefined ? [[blankOf(source, { path })]] : []),
+            ],
+            ...(grid === undefined ? {} : { grid }),
+          };
+        }),
+      },
+    },
+  ];
+}
+
+function computed({ report, print }: PaperSource): readonly PaperSection[] {
+  const shown = report.quantities.filter(
+    ({ id, state }) => state === "value" && quantities.get(id)?.system === "balance",
+  );
+  if (shown.length === 0) return [];
+  return [
+    {
+      heading: "Bobweight, forces and what may be left",
+      body: {
+        kind: "table",
+        columns: ["Quantity", "Value (lowest to highest)", "From the weighed masses"],
+        rows: shown.map(({ id, name, low, nominal, high, unit }) => [
+          [name],
+          print.quantity(id, { low: low!, nominal: nominal!, high: high! }),
+          [blank(name, print.units(unit)[0])],
+        ]),
+      },
+    },
+  ];
+}
+
+function checks(source: PaperSource): readonly PaperSection[] {
+  const own = relevant(source).filter(({ system }) => system === "balance");
+  const rows = own.flatMap((verdict) =>
+    numberComparisons(verdict).map((one) => [
+      [verdict.title],
+      valueCell(source, one),
+      limitCell(source, verdict.rule, one),
+      [verdict.verdict],
+    ]),
+  );
+  const planes = [...fields.keys()].filter(
+    (path) =>
+      path.startsWith("crankshaft.") && /balance|unbalance|removal/i.test(path) && source.values.has(path),
+  );
+  return [
+    ...(rows.length === 0
+      ? []
+      : [
+          {
+            heading: "Checks",
+            cautions: cautionsOf(own),
+            body: { kind: "table" as const, columns: ["Check", "Value", "Limit", "Stands"], rows },
+          },
+        ]),
+    ...(planes.length === 0
+      ? []
+      : [
+          {
+            heading: "On the machine",
+            body: {
+              kind: "table" as const,
+              columns: ["Entry", "Planned", "Front plane", "Rear plane"],
+              rows: planes.map((path) => [
+                [ownLabel(path)],
+                source.print.field(path),
+                [blank(`${ownLabel(path)}, front`)],
+                [blank(`${ownLabel(path)}, rear`)],
+              ]),
+            },
+          },
+        ]),
+  ];
+}
+
+/** What the crankshaft is balanced to. */
+export function balanceCard(source: PaperSource): Paper | undefined {
+  const sections = [...weighed(source, massesOf(source)), ...computed(source), ...checks(source)];
+  if (sections.length === 0) return undefined;
+  return {
+    id: "balance-card",
+    title: "Balance card",
+    purpose:
+      "Each mass, the bobweight from it, and what unbalance may be left. A mass that changes later opens the balance again.",
+    sections,
+    signatures: ["Weighed by", "Balanced by, on which machine"],
+  };
+}

@@ -1,0 +1,136 @@
+import { fieldLabel, fields } from "../../read/fieldCatalog.ts";
+import { isMeasured } from "../gates.ts";
+import type { Cell, Paper, PaperSection } from "../Paper.ts";
+import type { PaperSource } from "../PaperSource.ts";
+import { ownLabel, partLabel } from "../partsOf.ts";
+import { operations } from "../tables/operations.ts";
+import { readingGrid } from "./gridOf.ts";
+import { blank, blankOf, cautionsOf, joined, relevant, roomCell, tick, words } from "./pieces.ts";
+
+/** A size of nothing (no notch, no cut) asks for no operation. */
+function needsWork({ values }: PaperSource, path: string): boolean {
+  const value = values.get(path);
+  return value?.kind === "dimension" && value.nominal !== 0;
+}
+
+/** The part that a size is cut to, and whether it has been measured. */
+function cutTo(source: PaperSource, part: string | undefined): string {
+  if (part === undefined) return "";
+  const key = `${part}.`;
+  const own = [...source.values].filter(
+    ([path, value]) => path.startsWith(key) && value.kind === "dimension" && fields.has(path),
+  );
+  const measured = own.some(([path]) => isMeasured(path, source.values));
+  return measured
+    ? `Cut to the ${partLabel(part).toLowerCase()} delivered.`
+    : `The ${partLabel(part).toLowerCase()} has not been measured: wait for it, this target is from its data sheet.`;
+}
+
+function finishLine(source: PaperSource, paths: readonly string[]): readonly Cell[] {
+  const given = paths.filter((path) => source.build.values.has(path));
+  if (given.length === 0) return [];
+  const each = given.map((path): Cell => [`${ownLabel(path)} `, ...source.print.field(path)]);
+  return [["Finish and form: ", ...joined(each, "; "), "."]];
+}
+
+/** The operations that give this build its sizes, in their order. */
+function operationTable(source: PaperSource): readonly PaperSection[] {
+  const wanted = Object.entries(operations).filter(([path]) => needsWork(source, path));
+  if (wanted.length === 0) return [];
+  return [
+    {
+      heading: "Operations, in this order",
+      intro:
+        "“May come out” is the room that everything else leaves: outside it, the check named beside it no longer holds over the tolerances of the other parts. The target is the size to aim at.",
+      body: {
+        kind: "steps",
+        ordered: true,
+        steps: wanted.map(([path, operation], index) => {
+          const grid = readingGrid(source, path);
+          return {
+            title: `${index + 1}. ${operation.name}`,
+            lines: [
+              [
+                `${fieldLabel(path)}: target `,
+                ...source.print.field(path),
+                ". May come out ",
+                ...roomCell(source, path),
+                ".",
+              ],
+              [
+                `Measured from: ${operation.datum}. Held: ${operation.joint}. ${cutTo(source, operation.to)}`.trim(),
+              ],
+              ...finishLine(source, operation.finish),
+              ...(grid === undefined ? [[blankOf(source, { path }), blank("instrument")]] : []),
+            ],
+            ...(grid === undefined ? {} : { grid }),
+          };
+        }),
+      },
+    },
+  ];
+}
+
+/** What findings ask of the machine shop. */
+function findings(source: PaperSource): readonly PaperSection[] {
+  const asked = relevant(source).filter(
+    ({ work, verdict, toConfirm }) => work === "machine" && verdict === "fails" && !toConfirm,
+  );
+  if (asked.length === 0) return [];
+  return [
+    {
+      heading: "Asked for by findings",
+      body: {
+        kind: "steps",
+        ordered: false,
+        steps: asked.map((verdict) => ({
+          title: verdict.title,
+          hold: verdict.weight === "stop",
+          cautions: cautionsOf([verdict]),
+          lines: [words(verdict.remedy)],
+        })),
+      },
+    },
+  ];
+}
+
+/** Rules that a person confirms while or before the shop works. */
+function confirmed(source: PaperSource): readonly PaperSection[] {
+  const asked = relevant(source).filter(
+    ({ confirm, rule }) =>
+      confirm !== undefined && source.rules.get(rule)?.file.stages.includes("machine") === true,
+  );
+  if (asked.length === 0) return [];
+  return [
+    {
+      heading: "To be seen and signed in the shop",
+      body: {
+        kind: "steps",
+        ordered: false,
+        steps: asked.map((verdict) => ({
+          title: verdict.title,
+          hold: verdict.weight === "stop",
+          cautions: cautionsOf([verdict]),
+          lines: [
+            [verdict.confirm!.check],
+            [`When: ${verdict.confirm!.moment} Not right: ${verdict.confirm!.failure}`],
+            [tick("seen"), " seen ", blank("by, on")],
+          ],
+        })),
+      },
+    },
+  ];
+}
+
+/** What the machine shop does, cut to the parts in hand. */
+export function workOrder(source: PaperSource): Paper | undefined {
+  const sections = [...operationTable(source), ...findings(source), ...confirmed(source)];
+  if (sections.length === 0) return undefined;
+  return {
+    id: "work-order",
+    title: "Machine-shop work order",
+    purpose: "Each operation with its target, the room it has, its datum and its state of assembly.",
+    sections,
+    signatures: ["Machined by", "Measured by, with which instruments"],
+  };
+}

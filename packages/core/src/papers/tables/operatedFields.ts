@@ -1,0 +1,20 @@
+/** What whoever runs the engine sets or reads off, in the order of the card. */
+export const operatedFields: readonly string[] = [
+  "targets.speed",
+  "targets.overspeed",
+  "targets.lowestSpeed",
+  "running.highestSpeed",
+  "running.beddingSpeed",
+  "induction.manifoldPressure",
+  "induction.chargeTemperature",
+  "combustion.sparkTiming",
+  "fuel.researchOctane",
+  "fuel.motorOctane",
+  "fuel.airFuelRatio",
+  "oil.pressure",
+  "oil.sumpTemperature",
+  "running.alarmOilPressure",
+  "conditions.headTemperature",
+  "running.hours",
+  "running.rodRuns",
+];
