@@ -14,10 +14,12 @@ const gauged: ReadonlySet<string> = new Set(["mm", "um", "cm3", "g", "kg", "N", 
 
 /**
  * Dimensions to measure at the trial assembly: those that must have been measured by then, and those that a rule of
- * that stage compares as they stand. A rule that compares another field brings it onto the sheet.
+ * that stage compares as they stand, and those that would settle what is open. A rule that compares another field brings it onto the sheet.
  */
-export function measuredFields({ values, rules, verdicts }: PaperSource): readonly string[] {
-  const asked = new Set<string>();
+export function measuredFields({ values, rules, verdicts, report }: PaperSource): readonly string[] {
+  const asked = new Set<string>(
+    report.verdicts.flatMap(({ settlement }) => (settlement?.measure ?? []).map(({ path }) => path)),
+  );
   for (const rule of rules.values()) {
     const verdict = verdicts.get(rule.file.id)?.verdict;
     if (verdict === undefined || verdict === "not-applicable") continue;

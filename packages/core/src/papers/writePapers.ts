@@ -1,35 +1,18 @@
-import { type RuleFile, ruleFiles, setFiles } from "@trialfit/rules";
-import { compareBuilds } from "../compare/compareBuilds.ts";
-import { quantities } from "../derive/generated/quantities.ts";
-import { withDefaults } from "../derive/withDefaults.ts";
-import { type EvaluateOptions, evaluate } from "../evaluate.ts";
-import type { CompiledRule } from "../judge/CompiledRule.ts";
-import { compileRules } from "../judge/compileRules.ts";
 import type { Build } from "../read/Build.ts";
 import { nearestWord } from "../read/nearestWord.ts";
 import type { Report } from "../report/Report.ts";
-import { applySetTo } from "../sets/applySetTo.ts";
-import { RoomFinder } from "./findRoom.ts";
+import { makePaperSource, type SourceOptions } from "./makePaperSource.ts";
 import type { Override, Paper, PaperSet } from "./Paper.ts";
-import type { PaperSource } from "./PaperSource.ts";
 import { paperIds, paperKinds } from "./paperKinds.ts";
-import { Printer } from "./print/Printer.ts";
-import type { UnitChoice } from "./print/paperUnits.ts";
 import { type SheetRow, sheetRows } from "./print/sheetRows.ts";
-import { restsOnFields } from "./restsOn.ts";
 
-export interface PaperOptions extends Pick<EvaluateOptions, "rules" | "sets"> {
+export interface PaperOptions extends SourceOptions {
   /** Ids of the papers to write; all that the build has something to say on unless given. */
   readonly only?: readonly string[];
-  readonly units?: UnitChoice;
   /** What the shop calls this state of the build: `A`, `2`. */
   readonly revision?: string;
   /** The day that is printed, `2026-03-14`. */
   readonly date: string;
-  /** The state before this one, for the change record. */
-  readonly before?: Build;
-  /** By the id of a paper, or of a paper and a part (`order-list piston`): who lets it pass, and why. */
-  readonly overrides?: ReadonlyMap<string, Override>;
 }
 
 /** A set of papers with the report that they were written from. */
@@ -64,39 +47,6 @@ function checkOverrides(overrides: ReadonlyMap<string, Override>): void {
   }
 }
 
-/** The rules that a build is judged by. */
-function appliedRules({ rules, sets }: PaperOptions): readonly RuleFile[] {
-  const catalog = { rules: rules ?? ruleFiles, sets: setFiles };
-  return sets === undefined ? catalog.rules : applySetTo(sets, catalog).rules;
-}
-
-async function sourceOf(build: Build, options: PaperOptions): Promise<PaperSource> {
-  const { sets, rules, before } = options;
-  const terms = { ...(sets === undefined ? {} : { sets }), ...(rules === undefined ? {} : { rules }) };
-  const report = await evaluate(build, terms);
-  const values = withDefaults(build);
-  const compiled: ReadonlyMap<string, CompiledRule> = new Map(
-    compileRules(appliedRules(options)).map((rule) => [rule.file.id, rule]),
-  );
-  const verdicts = new Map(report.verdicts.map((one) => [one.rule, one]));
-  const restsOn = restsOnFields(values);
-  const holding = [...compiled.values()].filter(({ file }) => verdicts.get(file.id)?.verdict === "holds");
-  const rooms = new RoomFinder(values, holding, quantities, restsOn);
-  return {
-    build,
-    values,
-    report,
-    rules: compiled,
-    verdicts,
-    quantities: new Map(report.quantities.map((one) => [one.id, one])),
-    print: new Printer(options.units ?? "written", values),
-    overrides: options.overrides ?? new Map(),
-    change: before === undefined ? undefined : await compareBuilds(before, build, terms),
-    room: (path) => rooms.room(path),
-    restsOn,
-  };
-}
-
 /**
  * Writes the papers of a build: everything on them comes from the build, the rules and the quantities.
  * @throws PaperError for a paper that does not exist, or one that is let pass without a name and a reason; what
@@ -105,7 +55,7 @@ async function sourceOf(build: Build, options: PaperOptions): Promise<PaperSourc
 export async function writePapers(build: Build, options: PaperOptions): Promise<WrittenPapers> {
   const ids = wantedIds(options.only);
   checkOverrides(options.overrides ?? new Map());
-  const source = await sourceOf(build, options);
+  const source = await makePaperSource(build, options);
   const { report } = source;
   const papers = ids.flatMap((id): readonly Paper[] => {
     const paper = paperKinds[id]!(source);

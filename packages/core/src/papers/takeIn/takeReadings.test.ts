@@ -61,7 +61,7 @@ describe("readings that come back", () => {
       reading: "5.3 dish",
     });
     expect(refused).toEqual([]);
-    expect(read.values.get("piston.crownVolume")).toMatchObject({ positions: { 1: { nominal: -5.3e-6 } } });
+    expect(read.values.get("piston.crownVolume")).toMatchObject({ positions: { 1: { nominal: 5.3e-6 } } });
   });
 
   it("of several places come together", () => {
