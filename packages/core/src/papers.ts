@@ -22,5 +22,8 @@ export { type UnitChoice, unitChoices } from "./papers/print/paperUnits.ts";
 export { renderPaperHtml } from "./papers/print/renderPaperHtml.ts";
 export { renderPaperMarkdown } from "./papers/print/renderPaperMarkdown.ts";
 export { type SheetRow, sheetColumns, sheetText } from "./papers/print/sheetRows.ts";
+export { type EngineRecord, RECORD_FORMAT, type ReadRecord } from "./papers/record/EngineRecord.ts";
+export { isRecord, MAX_RECORD_LENGTH, readRecord } from "./papers/record/readRecord.ts";
+export { writeRecord } from "./papers/record/writeRecord.ts";
 export { type TakenReading, type TakenSheet, takeReadings } from "./papers/takeIn/takeReadings.ts";
 export { PaperError, type PaperOptions, type WrittenPapers, writePapers } from "./papers/writePapers.ts";

@@ -1,15 +1,19 @@
 import { type ArgsDef, defineCommand } from "citty";
-import { compareBuilds, describeChange, readBuildText, type Stage } from "trialfit";
+import { compareBuilds, describeChange, type Stage } from "trialfit";
 import { outputArgs, setArg, stageArg } from "../commonArgs.ts";
 import { ExitCode } from "../ExitCode.ts";
 import { type Format, render } from "../output.ts";
-import { readInput } from "../readInput.ts";
 import { readSets } from "../readSets.ts";
+import { readState } from "../readState.ts";
 import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
 
 const args = {
-  before: { type: "positional", required: true, description: "The older build file; - for standard input" },
-  after: { type: "positional", required: true, description: "The newer build file" },
+  before: {
+    type: "positional",
+    required: true,
+    description: "The older build file or record; - for standard input",
+  },
+  after: { type: "positional", required: true, description: "The newer build file or record" },
   stage: stageArg,
   set: setArg,
   ...outputArgs,
@@ -25,10 +29,7 @@ export const diff = defineCommand({
   run: async ({ args: { before, after, stage, set, format, colour }, rawArgs }) => {
     refuseUnknownOptions(rawArgs, args);
     const sets = await readSets(set);
-    const [old, fresh] = [
-      readBuildText(await readInput(before), before === "-" ? "standard input" : before),
-      readBuildText(await readInput(after), after),
-    ];
+    const [old, fresh] = [await readState(before), await readState(after)];
     const change = await compareBuilds(old, fresh, {
       ...(stage === undefined ? {} : { stage: stage as Stage }),
       ...(sets === undefined ? {} : { sets }),

@@ -15,16 +15,18 @@ import {
   unitChoices,
   type WrittenPapers,
   writePapers,
+  writeRecord,
 } from "trialfit/papers";
 import { setArg } from "../commonArgs.ts";
 import { ExitCode } from "../ExitCode.ts";
 import { printPdf } from "../printPdf.ts";
 import { readInput } from "../readInput.ts";
 import { readSets } from "../readSets.ts";
+import { readState } from "../readState.ts";
 import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
 import { UsageError } from "../UsageError.ts";
 
-const paperFormats = ["html", "markdown", "csv", "pdf"] as const;
+const paperFormats = ["html", "markdown", "csv", "json", "pdf"] as const;
 type PaperFormat = (typeof paperFormats)[number];
 
 const args = {
@@ -40,7 +42,10 @@ const args = {
   size: { type: "enum", options: [...paperSizes], default: "A4", description: "Size of the paper" },
   revision: { type: "string", description: "What the shop calls this state of the build" },
   date: { type: "string", description: "The day to print, year-month-day; today unless given" },
-  before: { type: "string", description: "The build file of the state before: writes the change record too" },
+  before: {
+    type: "string",
+    description: "The build file or record of the state before: writes the change record too",
+  },
   pass: {
     type: "string",
     description:
@@ -91,6 +96,8 @@ async function write(papers: WrittenPapers, out: string, formats: readonly Paper
     for (const paper of papers.papers) await put(`${paper.id}.md`, renderPaperMarkdown(paper, papers.head));
   if (formats.includes("csv") && papers.sheet.length > 0)
     await put("trial-sheet.csv", sheetText(papers.sheet));
+  if (formats.includes("json") && papers.papers.some(({ id }) => id === "engine-record"))
+    await put("engine-record.json", writeRecord(papers, build));
   if (formats.includes("pdf")) {
     const path = join(out, "papers.pdf");
     const result = await printPdf(html, path);
@@ -110,12 +117,9 @@ export const papers = defineCommand({
     refuseUnknownOptions(rawArgs, args);
     const formats = formatsOf(given.as);
     const sets = await readSets(given.set);
-    const build = readBuildText(
-      await readInput(given.build),
-      given.build === "-" ? "standard input" : given.build,
-    );
-    const before =
-      given.before === undefined ? undefined : readBuildText(await readInput(given.before), given.before);
+    const text = await readInput(given.build);
+    const build = readBuildText(text, given.build === "-" ? "standard input" : given.build);
+    const before = given.before === undefined ? undefined : await readState(given.before);
     try {
       const written = await writePapers(build, {
         date: dayOf(given.date),
@@ -126,7 +130,7 @@ export const papers = defineCommand({
         ...(before === undefined ? {} : { before }),
         ...(sets === undefined ? {} : { sets }),
       });
-      await write(written, given.out, formats, given.size as PaperSize);
+      await write(written, given.out, formats, given.size as PaperSize, text);
       const held = written.papers.filter(
         ({ gate }) => gate !== undefined && gate.waitsFor.length > 0 && gate.override === undefined,
       );
