@@ -84,7 +84,13 @@ function dayOf(date: string | undefined): string {
   return day;
 }
 
-async function write(papers: WrittenPapers, out: string, formats: readonly PaperFormat[], size: PaperSize) {
+async function write(
+  papers: WrittenPapers,
+  out: string,
+  formats: readonly PaperFormat[],
+  size: PaperSize,
+  build: string,
+) {
   await mkdir(out, { recursive: true });
   const put = async (name: string, text: string) => {
     await writeFile(join(out, name), text);
