@@ -29,7 +29,7 @@ export default defineConfig({
     {
       name: "phone",
       // What looks at every page, or at paper, looks once.
-      testIgnore: /(everyPage|print|guides)\.pw\.ts$/,
+      testIgnore: /(everyPage|papers|print|guides)\.pw\.ts$/,
       use: { viewport: { width: 390, height: 844 }, hasTouch: true },
     },
   ],
