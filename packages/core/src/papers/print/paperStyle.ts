@@ -26,6 +26,7 @@ table.fixed { table-layout: fixed; }
 ${Array.from({ length: 20 }, (_, index) => `col.w${index + 1} { width: ${5 * (index + 1)}%; }`).join(" ")}
 table.grid { width: 100%; border-collapse: collapse; table-layout: fixed; margin: 1mm 0; }
 table.grid th, table.grid td { border: 1px solid #000; padding: 0.5mm 1mm; font-size: 9.5pt; text-align: left; vertical-align: middle; }
+table.grid th:first-child { width: 30mm; overflow-wrap: break-word; hyphens: auto; }
 table.grid td { height: 8.5mm; }
 table.grid .cell { display: block; min-height: 7mm; }
 table.sheet th { border-bottom-width: 2px; font-size: 10pt; }
