@@ -36,6 +36,7 @@ export const sidebar: Sidebar = [
       { label: "First build in ten minutes", link: "/guides/first-check/" },
       { label: "From an idea to an order list", link: "/guides/order-list/" },
       { label: "Trial assembly", link: "/guides/trial-assembly/" },
+      { label: "The papers of the job", link: "/guides/papers/" },
       { label: "Reading a verdict", link: "/guides/verdicts/" },
       { label: "How sure is it", link: "/guides/how-sure/" },
       { label: "Use it from code", link: "/guides/from-code/" },

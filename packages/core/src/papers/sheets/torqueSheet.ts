@@ -18,6 +18,13 @@ import {
 
 /** Shares of the final torque at which fasteners are drawn down, where their maker gives no steps. Common practice. */
 const STEPS = [0.3, 0.6, 1];
+/** Rules that are looked at while fasteners are tightened for good. */
+const tightenedBy = (source: PaperSource) =>
+  relevant(source).filter(({ rule, work }) => {
+    const stages = source.rules.get(rule)?.file.stages ?? [];
+    return work === "assemble" && stages.includes("final-assembly");
+  });
+
 const isTightened = (part: string) => fields.has(`${part}.torque`);
 
 function steps(source: PaperSource, part: string): Cell {
@@ -62,7 +69,7 @@ function sectionsOf(
       heading: pieces === undefined ? label : `${label}, ${pieces} pieces`,
       intro:
         "The torque is worth nothing with another lubricant: the friction stated here is that of this lubricant, on thread and under the head.",
-      cautions: cautionsOf(onParts(source, [id])),
+      cautions: cautionsOf(onParts(source, [id], tightenedBy(source))),
       body: {
         kind: "steps",
         ordered: false,
