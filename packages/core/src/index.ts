@@ -37,6 +37,11 @@ export {
 } from "./compare/BuildChange.ts";
 export { compareBuilds } from "./compare/compareBuilds.ts";
 export { describeChange } from "./compare/describeChange.ts";
+export { type ColumnRules, compileColumns } from "./compile/compileColumns.ts";
+export { compileSlots, type SlotRules } from "./compile/compileSlots.ts";
+export type { FactColumns } from "./compile/FactColumns.ts";
+export type { FactSlots } from "./compile/FactSlots.ts";
+export { VerdictCode, verdictCodes } from "./compile/verdictCodes.ts";
 export type { Derivation, DerivedValue, Spread } from "./derive/Derivation.ts";
 export { quantities } from "./derive/generated/quantities.ts";
 export { version } from "./derive/generated/version.ts";
