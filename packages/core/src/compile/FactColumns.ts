@@ -1,5 +1,5 @@
 import type { Fact } from "../judge/Fact.ts";
-import type { FactSlots } from "./FactSlots.ts";
+import { type FactSlots, MISSING_WORD } from "./FactSlots.ts";
 
 /** In `lack`: the fact is missing. */
 export const MISSING = 4;
@@ -22,9 +22,11 @@ export class FactColumns {
     const size = slots.size * room;
     this.slots = slots;
     this.room = room;
-    this.low = new Float64Array(size).fill(-Infinity);
-    this.high = new Float64Array(size).fill(Infinity);
-    this.lack = new Uint8Array(size).fill(MISSING);
+    this.low = new Float64Array(size);
+    this.high = new Float64Array(size);
+    this.lack = new Uint8Array(size);
+    for (let slot = 0; slot < slots.size; slot += 1)
+      for (let build = 0; build < room; build += 1) this.clear(slot, build);
   }
 
   /** Puts a fact in its slot. @throws RangeError when an end of a band is not finite */
@@ -48,7 +50,9 @@ export class FactColumns {
 
   /** Makes a fact missing. */
   clear(slot: number, build = 0): void {
-    this.put(slot * this.room + build, -Infinity, Infinity, MISSING);
+    const at = slot * this.room + build;
+    if (this.slots.isWord[slot]) this.put(at, MISSING_WORD, MISSING_WORD, MISSING);
+    else this.put(at, -Infinity, Infinity, MISSING);
   }
 
   /** Puts every fact of one build in its slot. */

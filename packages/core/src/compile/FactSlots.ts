@@ -1,13 +1,17 @@
 import { type CompiledRule, leavesOf } from "../judge/CompiledRule.ts";
 import { conditionFacts } from "./conditionFacts.ts";
 
+/** The number of a word that is missing. */
+export const MISSING_WORD = 0;
 /** The number of every word that no rule names. */
-export const OTHER_WORD = 0;
+export const OTHER_WORD = 1;
 
 /** The facts that decide some rules, each with a number of its own, and the words that these rules name. */
 export class FactSlots {
   /** By slot. */
   readonly names: readonly string[];
+  /** By slot: whether the fact is a word. */
+  readonly isWord: readonly boolean[];
   private readonly slots: ReadonlyMap<string, number>;
   private readonly words: ReadonlyMap<string, number>;
 
@@ -19,9 +23,10 @@ export class FactSlots {
       requires,
       ...limits.flatMap((limit) => limit.cases.map((one) => one.when)),
     ]);
-    const named = conditions
-      .flatMap(leavesOf)
-      .flatMap(({ value }) => (value.kind === "words" ? value.words : []));
+    const leaves = conditions.flatMap(leavesOf).filter(({ value }) => value.kind === "words");
+    const wordFacts = new Set(leaves.map(({ fact }) => fact));
+    this.isWord = this.names.map((name) => wordFacts.has(name));
+    const named = leaves.flatMap(({ value }) => (value.kind === "words" ? value.words : []));
     this.words = new Map([...new Set(named)].sort().map((word, index) => [word, OTHER_WORD + 1 + index]));
   }
 
@@ -41,13 +46,13 @@ export class FactSlots {
     return this.slots.has(name);
   }
 
-  /** The number of a word: from 1, or {@link OTHER_WORD} for one that no rule names. */
+  /** The number of a word: from 2, or {@link OTHER_WORD} for one that no rule names. */
   wordNumber(word: string): number {
     return this.words.get(word) ?? OTHER_WORD;
   }
 
-  /** How many numbers of words there are, {@link OTHER_WORD} included. */
+  /** How many numbers of words there are, those for a missing one and for any other included. */
   get wordCount(): number {
-    return this.words.size + 1;
+    return OTHER_WORD + 1 + this.words.size;
   }
 }

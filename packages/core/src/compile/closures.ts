@@ -58,9 +58,9 @@ export const withSlot: Readonly<
   lessThanInclusive: (at, slot, other, against) => withSlot.greaterThanInclusive(other, against, at, slot),
 };
 
-/** Whether the word of a slot is among some, by their numbers. @param among 1 for each number that counts */
-export function withWords({ low, lack }: Ends, slot: number, among: Uint8Array): Condition {
-  return () => (lack[slot] !== 0 ? Outcome.lacking : among[low[slot]!] === 1 ? Outcome.yes : Outcome.no);
+/** Whether the word of a slot is among some. @param outcomes by the number of the word: what that comes to */
+export function withWords({ low }: Ends, slot: number, outcomes: Uint8Array): Condition {
+  return () => outcomes[low[slot]!]!;
 }
 
 /** Every condition. */

@@ -1,20 +1,19 @@
 import type { Operator } from "@trialfit/rules";
 import type { CompiledLimit, CompiledRule, ConditionNode, Leaf } from "../../judge/CompiledRule.ts";
 import { isNumeric } from "../../judge/compare.ts";
-import { wordsAmong } from "../compileSlots.ts";
 import type { FactColumns } from "../FactColumns.ts";
-import { Outcome } from "../Outcome.ts";
+import { wordOutcomes } from "../RuleCompiler.ts";
 import {
   allKernel,
   anyKernel,
   type EndColumns,
   type Kernel,
-  limitKernel,
   numberKernels,
   type Outcomes,
   pairKernels,
   wordKernel,
 } from "./kernels.ts";
+import { limitByWord, limitKernel } from "./limitKernel.ts";
 
 /** Something that is worked out once for a block, however many rules ask for it. */
 interface Node<T> {
@@ -97,15 +96,22 @@ export class ColumnGraph {
   }
 
   private wordLeaf(leaf: Leaf, slot: number): Node<Outcomes> {
-    const outcomes = wordsAmong(leaf, this.facts.slots).map((one) => (one === 1 ? Outcome.yes : Outcome.no));
+    const outcomes = wordOutcomes(leaf, this.facts.slots);
     return this.once(`words ${slot} ${outcomes.join("")}`, (into) =>
       wordKernel(this.endsOf(slot), into, outcomes),
     );
   }
 
   private limitOf(limit: CompiledLimit, rule: CompiledRule): Node<EndColumns> {
-    const cases = limit.cases.map((one) => ({ when: this.nodeOf(one.when, rule), value: one.value }));
-    const key = [limit.value, ...cases.map(({ when, value }) => `${when.key}:${value}`)].join(" ");
+    const byWord = this.byWord(limit);
+    const cases = byWord === undefined ? this.casesOf(limit, rule) : [];
+    const key = [
+      limit.value,
+      ...limit.cases.map((one) => one.value),
+      ...(byWord === undefined
+        ? cases.map(({ when }) => when.key)
+        : [byWord.slot, ...byWord.outcomes.map((one) => one.join(""))]),
+    ].join(" ");
     let node = this.limits.get(key);
     if (node === undefined) {
       const { room } = this.facts;
@@ -115,10 +121,34 @@ export class ColumnGraph {
         lack: new Uint8Array(room),
       };
       node = { key: `limit #${this.limits.size}`, column };
-      const columns = cases.map(({ when, value }) => ({ when: when.column, value }));
-      this.kernels.push(limitKernel(columns, limit.value, column));
+      const values = limit.cases.map((one) => one.value);
+      const columns = cases.map(({ when }, index) => ({ when: when.column, value: values[index]! }));
+      this.kernels.push(
+        byWord === undefined
+          ? limitKernel(columns, limit.value, column)
+          : limitByWord(this.endsOf(byWord.slot), byWord.outcomes, values, limit.value, column),
+      );
       this.limits.set(key, node);
     }
     return node;
+  }
+
+  private casesOf(limit: CompiledLimit, rule: CompiledRule) {
+    return limit.cases.map((one) => ({ when: this.nodeOf(one.when, rule) }));
+  }
+
+  /** For a limit whose cases each ask for a word of one and the same fact: that fact, and what each comes to. */
+  private byWord({ cases }: CompiledLimit) {
+    const leaves = cases.map(({ when }) => when);
+    const [first] = leaves;
+    if (first?.kind !== "leaf") return undefined;
+    const outcomes = leaves.flatMap((leaf) =>
+      leaf.kind === "leaf" && leaf.fact === first.fact && leaf.value.kind === "words"
+        ? [wordOutcomes(leaf, this.facts.slots)]
+        : [],
+    );
+    return outcomes.length < cases.length
+      ? undefined
+      : { slot: this.facts.slots.slotOf(first.fact), outcomes };
   }
 }

@@ -10,80 +10,118 @@ export interface EndColumns {
 
 /**
  * What a condition comes to, one entry a build: the bits of `Outcome`, as bytes and as four bytes at once. Comparisons
- * are written without branches: on mixed builds no branch could be foretold.
+ * are written without branches, which on mixed builds no processor could foretell, and four to a number that is stored.
  */
 export interface Outcomes {
   readonly bytes: Uint8Array;
   readonly fours: Int32Array;
 }
 
-const bit = (holds: boolean): number => (holds ? 1 : 0);
+const foursOf = ({ buffer, byteOffset, byteLength }: Uint8Array) =>
+  new Int32Array(buffer, byteOffset, byteLength / 4);
 
 /** Kernels of comparisons with a number. A missing fact may hold and does not surely, by its ends. */
 export const numberKernels = {
-  greaterThan:
-    ({ low, high, lack }: EndColumns, { bytes }: Outcomes, number: number): Kernel =>
-    (count) => {
-      for (let at = 0; at < count; at += 1)
-        bytes[at] = bit(low[at]! > number) | (bit(high[at]! > number) << 1) | lack[at]!;
-    },
-  greaterThanInclusive:
-    ({ low, high, lack }: EndColumns, { bytes }: Outcomes, number: number): Kernel =>
-    (count) => {
-      for (let at = 0; at < count; at += 1)
-        bytes[at] = bit(low[at]! >= number) | (bit(high[at]! >= number) << 1) | lack[at]!;
-    },
-  lessThan:
-    ({ low, high, lack }: EndColumns, { bytes }: Outcomes, number: number): Kernel =>
-    (count) => {
-      for (let at = 0; at < count; at += 1)
-        bytes[at] = bit(high[at]! < number) | (bit(low[at]! < number) << 1) | lack[at]!;
-    },
-  lessThanInclusive:
-    ({ low, high, lack }: EndColumns, { bytes }: Outcomes, number: number): Kernel =>
-    (count) => {
-      for (let at = 0; at < count; at += 1)
-        bytes[at] = bit(high[at]! <= number) | (bit(low[at]! <= number) << 1) | lack[at]!;
-    },
+  greaterThan: ({ low, high, lack }: EndColumns, { fours }: Outcomes, number: number): Kernel => {
+    const lacks = foursOf(lack);
+    return (count) => {
+      for (let at = 0, four = 0; at < count; at += 4, four += 1)
+        fours[four] =
+          Number(low[at]! > number) |
+          (Number(high[at]! > number) << 1) |
+          (Number(low[at + 1]! > number) << 8) |
+          (Number(high[at + 1]! > number) << 9) |
+          (Number(low[at + 2]! > number) << 16) |
+          (Number(high[at + 2]! > number) << 17) |
+          (Number(low[at + 3]! > number) << 24) |
+          (Number(high[at + 3]! > number) << 25) |
+          lacks[four]!;
+    };
+  },
+  greaterThanInclusive: ({ low, high, lack }: EndColumns, { fours }: Outcomes, number: number): Kernel => {
+    const lacks = foursOf(lack);
+    return (count) => {
+      for (let at = 0, four = 0; at < count; at += 4, four += 1)
+        fours[four] =
+          Number(low[at]! >= number) |
+          (Number(high[at]! >= number) << 1) |
+          (Number(low[at + 1]! >= number) << 8) |
+          (Number(high[at + 1]! >= number) << 9) |
+          (Number(low[at + 2]! >= number) << 16) |
+          (Number(high[at + 2]! >= number) << 17) |
+          (Number(low[at + 3]! >= number) << 24) |
+          (Number(high[at + 3]! >= number) << 25) |
+          lacks[four]!;
+    };
+  },
+  lessThan: ({ low, high, lack }: EndColumns, { fours }: Outcomes, number: number): Kernel => {
+    const lacks = foursOf(lack);
+    return (count) => {
+      for (let at = 0, four = 0; at < count; at += 4, four += 1)
+        fours[four] =
+          Number(high[at]! < number) |
+          (Number(low[at]! < number) << 1) |
+          (Number(high[at + 1]! < number) << 8) |
+          (Number(low[at + 1]! < number) << 9) |
+          (Number(high[at + 2]! < number) << 16) |
+          (Number(low[at + 2]! < number) << 17) |
+          (Number(high[at + 3]! < number) << 24) |
+          (Number(low[at + 3]! < number) << 25) |
+          lacks[four]!;
+    };
+  },
+  lessThanInclusive: ({ low, high, lack }: EndColumns, { fours }: Outcomes, number: number): Kernel => {
+    const lacks = foursOf(lack);
+    return (count) => {
+      for (let at = 0, four = 0; at < count; at += 4, four += 1)
+        fours[four] =
+          Number(high[at]! <= number) |
+          (Number(low[at]! <= number) << 1) |
+          (Number(high[at + 1]! <= number) << 8) |
+          (Number(low[at + 1]! <= number) << 9) |
+          (Number(high[at + 2]! <= number) << 16) |
+          (Number(low[at + 2]! <= number) << 17) |
+          (Number(high[at + 3]! <= number) << 24) |
+          (Number(low[at + 3]! <= number) << 25) |
+          lacks[four]!;
+    };
+  },
 } as const;
 
 /** Kernels of comparisons of two facts, or of a fact with a limit that depends on the build. */
 export const pairKernels: Readonly<
   Record<keyof typeof numberKernels, (left: EndColumns, into: Outcomes, right: EndColumns) => Kernel>
 > = {
-  greaterThan:
-    (left: EndColumns, { bytes }: Outcomes, right: EndColumns): Kernel =>
-    (count) => {
-      const { low, high, lack } = left;
-      const { low: least, high: most, lack: lacks } = right;
+  greaterThan: (left, { bytes }, right) => {
+    const { low, high, lack } = left;
+    const { low: least, high: most, lack: lacks } = right;
+    return (count) => {
       for (let at = 0; at < count; at += 1) {
-        const surely = bit(low[at]! > most[at]!);
-        const possibly = bit(high[at]! > least[at]!);
+        const surely = Number(low[at]! > most[at]!);
+        const possibly = Number(high[at]! > least[at]!);
         bytes[at] = surely | (possibly << 1) | ((lack[at]! | lacks[at]!) & ((surely ^ possibly) << 2));
       }
-    },
-  greaterThanInclusive:
-    (left: EndColumns, { bytes }: Outcomes, right: EndColumns): Kernel =>
-    (count) => {
-      const { low, high, lack } = left;
-      const { low: least, high: most, lack: lacks } = right;
+    };
+  },
+  greaterThanInclusive: (left, { bytes }, right) => {
+    const { low, high, lack } = left;
+    const { low: least, high: most, lack: lacks } = right;
+    return (count) => {
       for (let at = 0; at < count; at += 1) {
-        const surely = bit(low[at]! >= most[at]!);
-        const possibly = bit(high[at]! >= least[at]!);
+        const surely = Number(low[at]! >= most[at]!);
+        const possibly = Number(high[at]! >= least[at]!);
         bytes[at] = surely | (possibly << 1) | ((lack[at]! | lacks[at]!) & ((surely ^ possibly) << 2));
       }
-    },
-  lessThan: (left: EndColumns, into: Outcomes, right: EndColumns) =>
-    pairKernels.greaterThan(right, into, left),
-  lessThanInclusive: (left: EndColumns, into: Outcomes, right: EndColumns) =>
-    pairKernels.greaterThanInclusive(right, into, left),
+    };
+  },
+  lessThan: (left, into, right) => pairKernels.greaterThan(right, into, left),
+  lessThanInclusive: (left, into, right) => pairKernels.greaterThanInclusive(right, into, left),
 };
 
 /** Whether words are among some. @param outcomes by the number of the word: what the comparison comes to */
-export function wordKernel({ low, lack }: EndColumns, { bytes }: Outcomes, outcomes: Uint8Array): Kernel {
+export function wordKernel({ low }: EndColumns, { bytes }: Outcomes, outcomes: Uint8Array): Kernel {
   return (count) => {
-    // A missing word stands at −∞, which is no place in the list.
-    for (let at = 0; at < count; at += 1) bytes[at] = lack[at] !== 0 ? 6 : outcomes[low[at]!]!;
+    for (let at = 0; at < count; at += 1) bytes[at] = outcomes[low[at]!]!;
   };
 }
 
@@ -119,36 +157,6 @@ export function anyKernel(children: readonly Outcomes[], { fours }: Outcomes): K
       const surely = either & ONES;
       const possibly = (either >>> 1) & ONES;
       fours[at] = surely | (possibly << 1) | (either & ((surely ^ possibly) << 2));
-    }
-  };
-}
-
-/** One case of a limit: what its condition comes to, and the value that the limit then has. */
-export interface CaseColumn {
-  readonly when: Outcomes;
-  readonly value: number;
-}
-
-/** The value of a limit: that of the first case that surely stands, or the band over every one that may. */
-export function limitKernel(cases: readonly CaseColumn[], otherwise: number, into: EndColumns): Kernel {
-  const whens = cases.map(({ when }) => when.bytes);
-  const values = Float64Array.from(cases, ({ value }) => value);
-  const { low, high, lack } = into;
-  return (count) => {
-    for (let at = 0; at < count; at += 1) {
-      let [least, most, lacks] = [Infinity, -Infinity, 0];
-      let settled = 0;
-      for (let index = 0; index < values.length && settled === 0; index += 1) {
-        const outcome = whens[index]![at]!;
-        if (outcome === 0) continue;
-        least = Math.min(least, values[index]!);
-        most = Math.max(most, values[index]!);
-        lacks |= outcome & 4;
-        settled = outcome & 1;
-      }
-      low[at] = settled === 1 ? least : Math.min(least, otherwise);
-      high[at] = settled === 1 ? most : Math.max(most, otherwise);
-      lack[at] = lacks;
     }
   };
 }
