@@ -11,7 +11,14 @@ tool(
 );
 tool(
   "hold compiled rules to json-rules-engine",
-  ["vitest", "run", "--config", ".config/vitest.ts", "tests/differential/fastVerdicts.test.ts"],
+  [
+    "vitest",
+    "run",
+    "--config",
+    ".config/vitest.ts",
+    "tests/differential/fastVerdicts.test.ts",
+    "tests/differential/gradualJudge.test.ts",
+  ],
   { env: { TRIALFIT_FAST_PAIRS: process.env.TRIALFIT_FAST_PAIRS ?? "1000000" } },
 );
 console.log(`\nDone in ${total()}.`);

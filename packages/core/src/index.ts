@@ -37,10 +37,20 @@ export {
 } from "./compare/BuildChange.ts";
 export { compareBuilds } from "./compare/compareBuilds.ts";
 export { describeChange } from "./compare/describeChange.ts";
+export { cheapestFirst } from "./compile/cheapestFirst.ts";
 export { type ColumnRules, compileColumns } from "./compile/compileColumns.ts";
 export { compileSlots, type SlotRules } from "./compile/compileSlots.ts";
 export type { FactColumns } from "./compile/FactColumns.ts";
 export type { FactSlots } from "./compile/FactSlots.ts";
+export { GradualJudge } from "./compile/GradualJudge.ts";
+export type {
+  PartialJudge,
+  PartialJudgeCounts,
+  PartialJudgeInput,
+  PartKind,
+  PartOption,
+} from "./compile/PartialJudge.ts";
+export { type FactPlan, planQuantities, type QuantityPlan, type RulePlan } from "./compile/planQuantities.ts";
 export { VerdictCode, verdictCodes } from "./compile/verdictCodes.ts";
 export type { Derivation, DerivedValue, Spread } from "./derive/Derivation.ts";
 export { quantities } from "./derive/generated/quantities.ts";

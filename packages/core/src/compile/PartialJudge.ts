@@ -44,8 +44,10 @@ export interface PartialJudgeCounts {
  * `kinds`; level −1 is the fixed build before any part is chosen.
  *
  * While kinds are not chosen yet, a fact is taken for missing when any field that it may rest on (by whatever way to
- * it, defaults included) belongs to such a kind. So a rule fails only if it fails whatever is chosen later, and what
- * surely holds or fails stays so. With every kind chosen the verdicts are those of `evaluate` without a stage on the
+ * it, defaults included) belongs to such a kind. So a rule fails only if it fails whatever is chosen later: what
+ * fails or is not applicable stays so, and what holds can only turn out not to be applicable. A rule that rests on
+ * readings by cylinder, crankpin or main bearing is judged at each once all is chosen that says where; until then what
+ * differs between them counts as missing. With every kind chosen the verdicts are those of `evaluate` without a stage on the
  * fixed build with the fields of the chosen parts.
  */
 export interface PartialJudge {

@@ -1,4 +1,14 @@
-import { type CompiledRule, leavesOf } from "../judge/CompiledRule.ts";
+import { type CompiledRule, type ConditionNode, leavesOf } from "../judge/CompiledRule.ts";
+
+/** Facts of some conditions, with those of the cases of every limit that they compare with. */
+function factsOf(rule: CompiledRule, nodes: readonly (ConditionNode | undefined)[]): readonly string[] {
+  const limits = new Map(rule.limits.map((limit) => [limit.fact, limit]));
+  const named = (all: readonly (ConditionNode | undefined)[]) =>
+    all.flatMap(leavesOf).flatMap(({ fact, value }) => (value.kind === "fact" ? [fact, value.fact] : [fact]));
+  const own = named(nodes);
+  const cases = own.flatMap((name) => limits.get(name)?.cases ?? []).map((one) => one.when);
+  return [...own, ...named(cases)].filter((name) => !limits.has(name));
+}
 
 const known = new WeakMap<CompiledRule, ReadonlySet<string>>();
 
@@ -9,13 +19,13 @@ const known = new WeakMap<CompiledRule, ReadonlySet<string>>();
 export function conditionFacts(rule: CompiledRule): ReadonlySet<string> {
   let facts = known.get(rule);
   if (facts === undefined) {
-    const limits = new Set(rule.limits.map((limit) => limit.fact));
-    const cases = rule.limits.flatMap((limit) => limit.cases.map((one) => one.when));
-    const named = [rule.when, rule.requires, ...cases]
-      .flatMap(leavesOf)
-      .flatMap(({ fact, value }) => (value.kind === "fact" ? [fact, value.fact] : [fact]));
-    facts = new Set(named.filter((name) => !limits.has(name)));
+    facts = new Set(factsOf(rule, [rule.when, rule.requires]));
     known.set(rule, facts);
   }
   return facts;
+}
+
+/** Of these, those that decide whether the rule is relevant. */
+export function relevanceFacts(rule: CompiledRule): readonly string[] {
+  return factsOf(rule, [rule.when]);
 }
