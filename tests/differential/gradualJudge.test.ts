@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { ruleFiles } from "@trialfit/rules";
-import { type Build, compileRules, evaluate, quantities, readBuildText } from "trialfit";
+import { type Build, compileRules, evaluate, quantities, readBuildText, verdictCodes } from "trialfit";
 import { describe, expect, it } from "vitest";
 import { conditionFacts } from "../../packages/core/src/compile/conditionFacts.ts";
 import { GradualJudge } from "../../packages/core/src/compile/GradualJudge.ts";
@@ -78,6 +78,7 @@ describe("combinations of parts are judged gradually as they are judged whole", 
         failed.set(key, new Set([...before, ...failures]));
       }
       const plain = await plainWords(input, options);
+      expect(Array.from(judge.verdicts(), (code) => verdictCodes[code])).toEqual(plain);
       for (const [rule, word] of plain.entries()) {
         const said = judge.word(rule);
         if (said !== word)

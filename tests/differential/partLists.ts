@@ -55,6 +55,22 @@ function moved(value: DimensionValue, random: Random): DimensionValue {
   };
 }
 
+/** Any change of one entry: another size, readings by place, the other build's value, or left out. */
+export function changedEntry(
+  path: string,
+  [first, second]: readonly [Values, Values],
+  random: Random,
+  places: number,
+): FieldValue | undefined {
+  const value = first.get(path);
+  const kind = random();
+  if (kind < 0.15) return undefined;
+  if (kind < 0.3 || value?.kind !== "dimension") return second.get(path);
+  const spec = fields.get(path)?.spec;
+  const placed = places > 0 && spec?.kind === "dimension" && spec.per !== undefined && random() < MEASURED;
+  return placed ? measured(value, places, random) : moved(value, random);
+}
+
 /** A dimension as if it had been measured at some of its places. */
 function measured(value: DimensionValue, count: number, random: Random): DimensionValue {
   const positions: Record<string, DimensionValue> = {};

@@ -37,6 +37,7 @@ export {
 } from "./compare/BuildChange.ts";
 export { compareBuilds } from "./compare/compareBuilds.ts";
 export { describeChange } from "./compare/describeChange.ts";
+export { ChangingJudge, type ChangingJudgeCounts } from "./compile/ChangingJudge.ts";
 export { cheapestFirst } from "./compile/cheapestFirst.ts";
 export { type ColumnRules, compileColumns } from "./compile/compileColumns.ts";
 export { compileSlots, type SlotRules } from "./compile/compileSlots.ts";

@@ -2,18 +2,14 @@ import type { Derivation } from "../derive/Derivation.ts";
 import { quantities } from "../derive/generated/quantities.ts";
 import type { CompiledRule } from "../judge/CompiledRule.ts";
 import type { VerdictWord } from "../judge/Verdict.ts";
-import { worstFirst } from "../judge/worstPlace.ts";
-import { compileSlots, type SlotRules } from "./compileSlots.ts";
 import type { PartialJudge, PartialJudgeCounts, PartialJudgeInput, PartKind } from "./PartialJudge.ts";
-import { groundsOf } from "./partial/groundsOf.ts";
+import { costOf } from "./partial/costOf.ts";
 import { PartialValues } from "./partial/PartialValues.ts";
 import { RememberedFacts } from "./partial/RememberedFacts.ts";
 import { NOT_JUDGED, RuleMemory } from "./partial/RuleMemory.ts";
+import { type StagedGround, StagedRules } from "./partial/StagedRules.ts";
 import { planQuantities, type QuantityPlan } from "./planQuantities.ts";
 import { VerdictCode, verdictCodes } from "./verdictCodes.ts";
-
-/** Codes, the one first that stands for all places of an engine. */
-const worstCodes = worstFirst.map((word) => verdictCodes.indexOf(word as (typeof verdictCodes)[number]));
 
 /**
  * Judges combinations of parts while they are being chosen, as {@link PartialJudge} says. Every quantity is derived
@@ -24,7 +20,7 @@ export class GradualJudge implements PartialJudge {
   readonly kinds: readonly PartKind[];
   readonly rules: readonly CompiledRule[];
   private readonly plan: QuantityPlan;
-  private readonly compiled: SlotRules;
+  private readonly staged: StagedRules;
   private readonly values: PartialValues;
   private readonly facts: RememberedFacts;
   private readonly memories: readonly RuleMemory[];
@@ -33,21 +29,27 @@ export class GradualJudge implements PartialJudge {
   private count = 0;
   private asked = 0;
   private judged = 0;
-  /** The facts of one place of an engine, for rules that are judged at places. */
-  private placed: SlotRules | undefined;
+  /** Verdicts as they were asked for last, and the first level that was chosen anew since then. */
+  private readonly codes: Uint8Array;
+  private stale = -1;
+  private readonly ground: StagedGround;
 
   /** @throws RangeError when parts of two kinds give the same field */
   constructor(input: PartialJudgeInput) {
     this.kinds = input.kinds;
     this.rules = input.rules;
     this.plan = planQuantities(input);
-    this.compiled = compileSlots(input.rules);
+    this.staged = new StagedRules(input.rules, (name) => costOf(quantities, name));
     this.options = new Int32Array(input.kinds.length);
-    this.values = new PartialValues(
-      input,
-      this.plan.facts.some(({ differs }) => differs),
-    );
-    this.facts = new RememberedFacts(this.plan.facts, this.compiled.facts, this.values, this.options);
+    const hasPlaces = this.plan.facts.some(({ differs }) => differs);
+    this.values = new PartialValues(input, hasPlaces);
+    this.facts = new RememberedFacts(this.plan.facts, this.staged.compiled.facts, this.values, this.options);
+    this.ground = {
+      put: (slot) => this.facts.put(slot, this.count),
+      derive: (slot) => this.facts.derive(slot, this.count),
+      values: () => this.values.values(this.count, this.options),
+    };
+    this.codes = new Uint8Array(input.rules.length);
     this.memories = this.plan.rules.map((rule) => new RuleMemory(rule, input.kinds.length));
     this.every = [...input.rules.keys()];
   }
@@ -69,6 +71,7 @@ export class GradualJudge implements PartialJudge {
     if (!Number.isInteger(option) || option < 0 || option > most)
       throw new RangeError(`found option ${option} of ${this.kinds[level]!.name}; expected 0 to ${most}`);
     this.options[level] = option;
+    this.stale = Math.min(this.stale, level);
     this.count = level + 1;
     this.values.forget(level);
   }
@@ -105,37 +108,20 @@ export class GradualJudge implements PartialJudge {
 
   private judge(rule: number, depth: number): number {
     this.judged += 1;
-    const { slots, whenSlots, isPlaced, levels } = this.plan.rules[rule]!;
-    if (isPlaced && depth === levels.length) return this.judgePlaces(rule);
-    const judge = this.compiled.judges[rule]!;
-    const dear = slots.filter((slot) => !this.facts.put(slot, this.count));
-    let code = judge();
-    // Until they are derived they are missing. By knowing more, only what is unknown can become anything, and what
-    // holds can turn out not to be applicable.
-    for (const slot of dear) {
-      const can = code === VerdictCode.unknown || (code === VerdictCode.holds && whenSlots.has(slot));
-      if (!can) continue;
-      this.facts.derive(slot, this.count);
-      code = judge();
-    }
-    return code;
+    return this.staged.code(rule, this.ground, this.isAtPlaces(rule, depth));
   }
 
-  /** Of each place what its facts come to, one after the other in the slots. */
-  private atPlaces<T>(rule: number, come: (compiled: SlotRules) => T): readonly T[] {
-    this.placed ??= compileSlots(this.rules);
-    const { placed } = this;
-    const values = this.values.values(this.count, this.options);
-    return groundsOf(this.rules[rule]!, values).map((lookup) => {
-      for (const slot of this.plan.rules[rule]!.slots)
-        placed.facts.set(slot, lookup(this.plan.slots.names[slot]!));
-      return come(placed);
-    });
+  /** Before all is settled that says where, a rule is judged on what does not differ from place to place. */
+  private isAtPlaces(rule: number, depth: number): boolean {
+    const { isPlaced, levels } = this.plan.rules[rule]!;
+    return isPlaced && depth === levels.length;
   }
 
-  private judgePlaces(rule: number): number {
-    const codes = this.atPlaces(rule, ({ judges }) => judges[rule]!());
-    return worstCodes.find((code) => codes.includes(code)) ?? VerdictCode.notApplicable;
+  verdicts(): Uint8Array {
+    const rules = this.stale < 0 ? this.every : (this.plan.settledFrom[this.stale] ?? []);
+    for (const rule of rules) this.codes[rule] = this.codeOf(rule);
+    this.stale = this.kinds.length;
+    return this.codes;
   }
 
   margin(rule: number): number {
@@ -149,16 +135,11 @@ export class GradualJudge implements PartialJudge {
   }
 
   private measure(rule: number): number {
-    const code = this.codeOf(rule);
-    if (code === VerdictCode.unknown) return Number.NaN;
-    if (code === VerdictCode.notApplicable) return Infinity;
-    const { slots, isPlaced, levels } = this.plan.rules[rule]!;
-    if (isPlaced && this.memories[rule]!.depths[this.count] === levels.length) {
-      const margins = this.atPlaces(rule, (placed) => placed.margins[rule]!());
-      return Math.min(...margins.filter((margin) => !Number.isNaN(margin)));
-    }
-    for (const slot of slots) if (!this.facts.put(slot, this.count)) this.facts.derive(slot, this.count);
-    return this.compiled.margins[rule]!();
+    return this.staged.margin(
+      rule,
+      this.ground,
+      this.isAtPlaces(rule, this.memories[rule]!.depths[this.count]!),
+    );
   }
 
   derivation(id: string): Derivation | undefined {

@@ -80,6 +80,12 @@ export interface PartialJudge {
   word(rule: number): VerdictWord;
 
   /**
+   * What every rule says by what is chosen so far, as codes of `verdictCodes` in the order of `rules`. Serves until the
+   * next call: only rules on which a level chosen since the last call may have an influence are asked again.
+   */
+  verdicts(): Uint8Array;
+
+  /**
    * How far a rule is from its limits at the worst end of the bands, relative, by what is chosen so far: of each
    * comparison in `requires` the least difference on the good side over the greater of both sides in size (−2 to 2;
    * positive: holds, zero: on the limit), the least of `all`, the greatest of `any`. A comparison of words is +∞ or

@@ -1,9 +1,8 @@
 import { quantities } from "../derive/generated/quantities.ts";
 import type { CompiledRule } from "../judge/CompiledRule.ts";
-import { conditionFacts, relevanceFacts } from "./conditionFacts.ts";
+import { conditionFacts } from "./conditionFacts.ts";
 import { FactSlots } from "./FactSlots.ts";
 import type { PartialJudgeInput } from "./PartialJudge.ts";
-import { costOf } from "./partial/costOf.ts";
 import { Influences } from "./partial/Influences.ts";
 import { type Classes, PartClasses } from "./partial/PartClasses.ts";
 
@@ -22,8 +21,6 @@ export interface FactPlan extends Rests {
   readonly name: string;
   /** True for what is computed, false for what stands in the build. */
   readonly isQuantity: boolean;
-  /** About what it costs, for an order; 0 for a field. */
-  readonly cost: number;
   /** True where it may differ from place to place in the engine. */
   readonly differs: boolean;
 }
@@ -31,10 +28,6 @@ export interface FactPlan extends Rests {
 /** A rule in a search. */
 export interface RulePlan extends Rests {
   readonly rule: CompiledRule;
-  /** Slots of the facts that decide it, the cheapest first. */
-  readonly slots: readonly number[];
-  /** Of these, those that decide whether it is relevant. */
-  readonly whenSlots: ReadonlySet<number>;
   /**
    * True where a fact may differ from place to place in the engine: it is judged at each place, once all is settled
    * that says where. Until then such facts count as missing.
@@ -51,6 +44,8 @@ export interface QuantityPlan {
   readonly rules: readonly RulePlan[];
   /** By level: rules of which that level settles a fact, in their order. */
   readonly newsAt: readonly (readonly number[])[];
+  /** By level: rules that are settled with it or later. */
+  readonly settledFrom: readonly (readonly number[])[];
   /** By level: parts that no rule can tell apart. */
   readonly classes: readonly Classes[];
 }
@@ -80,12 +75,6 @@ function restsOn(classes: PartClasses, paths: ReadonlySet<string>): Rests {
   };
 }
 
-/** Whether a level settles a fact of a rule. */
-function settlesAFact({ slots, isPlaced, settledAt }: RulePlan, facts: readonly FactPlan[], level: number) {
-  if (isPlaced && settledAt === level) return true;
-  return slots.some((slot) => !facts[slot]!.differs && facts[slot]!.settledAt === level);
-}
-
 const union = (sets: readonly ReadonlySet<string>[]): ReadonlySet<string> =>
   new Set(sets.flatMap((set) => [...set]));
 
@@ -108,7 +97,6 @@ export function planQuantities(input: PartialJudgeInput): QuantityPlan {
     (name): FactPlan => ({
       name,
       isQuantity: quantities.has(name),
-      cost: costOf(quantities, name),
       differs: influences.differs(name),
       ...restsOn(classes, influences.of(name)),
     }),
@@ -121,20 +109,25 @@ export function planQuantities(input: PartialJudgeInput): QuantityPlan {
     const paths = union(deciding.map((name) => influences.of(name)));
     return {
       rule,
-      slots: names.map((name) => slots.slotOf(name)).sort((a, b) => facts[a]!.cost - facts[b]!.cost || a - b),
-      whenSlots: new Set(relevanceFacts(rule).map((name) => slots.slotOf(name))),
       isPlaced,
       ...restsOn(classes, paths),
     };
   });
   const all = union(slots.names.map((name) => influences.of(name)));
+  const those = (holds: (plan: RulePlan) => boolean) =>
+    plans.flatMap((plan, index) => (holds(plan) ? [index] : []));
+  const settlesFact = ({ rule }: RulePlan, level: number) =>
+    [...conditionFacts(rule)]
+      .map((name) => facts[slots.slotOf(name)]!)
+      .some(({ differs, settledAt }) => !differs && settledAt === level);
   return {
     slots,
     facts,
     rules: plans,
     newsAt: kinds.map((_, level) =>
-      plans.flatMap((plan, index) => (settlesAFact(plan, facts, level) ? [index] : [])),
+      those((plan) => settlesFact(plan, level) || (plan.isPlaced && plan.settledAt === level)),
     ),
+    settledFrom: kinds.map((_, level) => those(({ settledAt }) => settledAt >= level)),
     classes: kinds.map((_, level) => classes.by(level, all)),
   };
 }
