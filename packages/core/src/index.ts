@@ -37,6 +37,7 @@ export {
 } from "./compare/BuildChange.ts";
 export { compareBuilds } from "./compare/compareBuilds.ts";
 export { describeChange } from "./compare/describeChange.ts";
+export { BriefJudge, type BriefVerdicts } from "./compile/BriefJudge.ts";
 export { ChangingJudge, type ChangingJudgeCounts } from "./compile/ChangingJudge.ts";
 export { cheapestFirst } from "./compile/cheapestFirst.ts";
 export { type ColumnRules, compileColumns } from "./compile/compileColumns.ts";
@@ -104,6 +105,7 @@ export { readBuild, readBuildText } from "./read/readBuild.ts";
 export { syntaxOf } from "./read/syntaxOf.ts";
 export type { WantedValue, WrittenAim } from "./read/WantedValue.ts";
 export { withField } from "./read/withField.ts";
+export { briefOf } from "./report/briefOf.ts";
 export { describeComparison, operatorWords } from "./report/describeComparison.ts";
 export { describeCondition } from "./report/describeCondition.ts";
 export { type Detail, describeFinding } from "./report/describeFinding.ts";

@@ -1,17 +1,15 @@
-import { Deriver } from "../derive/Deriver.ts";
 import { quantities } from "../derive/generated/quantities.ts";
 import { differingFields } from "../derive/places.ts";
-import { finish } from "../derive/Steps.ts";
 import { withDefaults } from "../derive/withDefaults.ts";
 import type { CompiledRule } from "../judge/CompiledRule.ts";
-import { factOfDerivation, factOfField } from "../judge/lookupOf.ts";
 import type { VerdictWord } from "../judge/Verdict.ts";
 import type { Build } from "../read/Build.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
 import { conditionFacts } from "./conditionFacts.ts";
+import { BuildGround } from "./partial/BuildGround.ts";
 import { costOf } from "./partial/costOf.ts";
 import { everyRoot } from "./partial/everyRoot.ts";
-import { type StagedGround, StagedRules } from "./partial/StagedRules.ts";
+import { StagedRules } from "./partial/StagedRules.ts";
 import { verdictCodes } from "./verdictCodes.ts";
 
 type Values = ReadonlyMap<string, FieldValue>;
@@ -36,15 +34,11 @@ export class ChangingJudge {
   private readonly reached = new Map<string, number[]>();
   /** By slot: rules that it decides. */
   private readonly decided: readonly (readonly number[])[];
-  /** By slot: 1 where the fact is to be worked out again. */
-  private readonly waits: Uint8Array;
   private readonly codes: Uint8Array;
-  private readonly ground: StagedGround;
+  private readonly ground: BuildGround;
   private build: Build;
   private filled: Values;
   private differing: ReadonlyMap<string, unknown>;
-  private deriver: Deriver | undefined;
-  private derived = 0;
   private judged = 0;
 
   /** Judges the build as it is. @param rules from `compileRules` */
@@ -61,18 +55,14 @@ export class ChangingJudge {
     const decided = slots.names.map((): number[] => []);
     for (const [rule, own] of this.staged.slots.entries()) for (const slot of own) decided[slot]!.push(rule);
     this.decided = decided;
-    this.waits = new Uint8Array(slots.size).fill(1);
     this.codes = new Uint8Array(rules.length);
-    this.ground = {
-      put: (slot) => this.put(slot),
-      derive: (slot) => this.derive(slot),
-      values: () => this.filled,
-    };
+    this.ground = new BuildGround(this.staged.compiled);
+    this.ground.load(this.filled);
     for (const rule of rules.keys()) this.judge(rule);
   }
 
   get counts(): ChangingJudgeCounts {
-    return { derived: this.derived, judged: this.judged };
+    return { derived: this.ground.derived, judged: this.judged };
   }
 
   /** What every rule says, as codes of `verdictCodes` in the order of the rules. Not to be changed. */
@@ -96,16 +86,12 @@ export class ChangingJudge {
     this.build = { ...this.build, values };
     const before = this.filled;
     this.filled = withDefaults(this.build);
-    this.deriver = undefined;
     const paths = new Set([...before.keys(), ...this.filled.keys()]);
     const changed = [...paths].filter((one) => before.get(one) !== this.filled.get(one));
     const [had, has] = [this.differing.size, differingFields(this.filled)];
     this.differing = has;
     const slots = new Set(changed.flatMap((one) => this.reached.get(one) ?? []));
-    for (const slot of slots) {
-      this.waits[slot] = 1;
-      this.staged.compiled.facts.clear(slot);
-    }
+    this.ground.load(this.filled, slots);
     const rules = new Set([...slots].flatMap((slot) => this.decided[slot]!));
     // What readings by place decide, and at which places, hangs on more than the facts of a rule.
     if (had + has.size > 0) for (const rule of this.rules.keys()) if (this.isAtPlaces(rule)) rules.add(rule);
@@ -126,23 +112,5 @@ export class ChangingJudge {
     return [...conditionFacts(this.rules[rule]!)].some((name) =>
       [...everyRoot(quantities, name)].some((path) => this.differing.has(path)),
     );
-  }
-
-  private put(slot: number): boolean {
-    if (this.waits[slot] === 0) return true;
-    const { facts, slots } = this.staged.compiled;
-    const name = slots.names[slot]!;
-    if (quantities.has(name)) return false;
-    facts.set(slot, factOfField(name, this.filled.get(name)));
-    this.waits[slot] = 0;
-    return true;
-  }
-
-  private derive(slot: number): void {
-    this.derived += 1;
-    this.deriver ??= new Deriver(this.filled, quantities);
-    const { facts, slots } = this.staged.compiled;
-    facts.set(slot, factOfDerivation(finish(this.deriver.derive(slots.names[slot]!))));
-    this.waits[slot] = 0;
   }
 }
