@@ -22,3 +22,9 @@ export function* streamBuilds(count: number, badEvery = 0, start = 1): Generator
     yield bad ? JSON.stringify({ ...build, block: { bore: "86" } }) : JSON.stringify(build);
   }
 }
+
+/** Builds of one size each, the quickest to judge that there are: for counts of lines, not for what is said of them. */
+export function* smallBuilds(count: number): Generator<string, void, void> {
+  for (let line = 1; line <= count; line += 1)
+    yield `{"trialfit":"1","name":"number ${line}","block":{"bore":"${(80 + line / 1e5).toFixed(5)} mm ± 0"}}`;
+}
