@@ -1,19 +1,13 @@
-import { readFileSync } from "node:fs";
 import { ruleFiles } from "@trialfit/rules";
-import { type Build, ChangingJudge, compileRules, quantities, readBuildText } from "trialfit";
+import { type Build, ChangingJudge, compileRules, quantities } from "trialfit";
 import { describe, expect, it } from "vitest";
 import { conditionFacts } from "../../packages/core/src/compile/conditionFacts.ts";
 import { withDefaults } from "../../packages/core/src/derive/withDefaults.ts";
 import { judgeBuild } from "../../packages/core/src/judge/judgeBuild.ts";
 import { generator } from "./generator.ts";
-import { changedEntry, cheapRules } from "./partLists.ts";
+import { changedEntry, cheapRules, demoPair } from "./partLists.ts";
 
-const demo = (name: string): Build =>
-  readBuildText(
-    readFileSync(new URL(`../../packages/core/demo/${name}.yaml`, import.meta.url), "utf8"),
-    name,
-  );
-const [one, other] = [demo("harrow-eight"), demo("larkspur-hill")];
+const [one, other] = demoPair;
 const rules = cheapRules(compileRules(ruleFiles));
 const CHANGES = 60;
 

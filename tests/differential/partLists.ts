@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import {
   type Build,
   type CompiledRule,
@@ -6,12 +7,22 @@ import {
   fields,
   pathsOf,
   quantities,
+  readBuildText,
 } from "trialfit";
 import { conditionFacts } from "../../packages/core/src/compile/conditionFacts.ts";
 import type { PartialJudgeInput, PartKind } from "../../packages/core/src/compile/PartialJudge.ts";
 
 type Random = () => number;
 type Values = ReadonlyMap<string, FieldValue>;
+
+const demo = (name: string): Build =>
+  readBuildText(
+    readFileSync(new URL(`../../packages/core/demo/${name}.yaml`, import.meta.url), "utf8"),
+    name,
+  );
+
+/** The demo builds. */
+export const demoPair: readonly [Build, Build] = [demo("harrow-eight"), demo("larkspur-hill")];
 
 const dear = new Map<string, boolean>();
 

@@ -7,6 +7,7 @@ import { costOf } from "./partial/costOf.ts";
 import { PartialValues } from "./partial/PartialValues.ts";
 import { RememberedFacts } from "./partial/RememberedFacts.ts";
 import { NOT_JUDGED, RuleMemory } from "./partial/RuleMemory.ts";
+import { refuseChoice } from "./partial/refuseChoice.ts";
 import { type StagedGround, StagedRules } from "./partial/StagedRules.ts";
 import { planQuantities, type QuantityPlan } from "./planQuantities.ts";
 import { VerdictCode, verdictCodes } from "./verdictCodes.ts";
@@ -63,13 +64,7 @@ export class GradualJudge implements PartialJudge {
   }
 
   choose(level: number, option: number): void {
-    if (!Number.isInteger(level) || level < 0 || level > this.count || level >= this.kinds.length)
-      throw new RangeError(
-        `found level ${level}; expected 0 to ${Math.min(this.count, this.kinds.length - 1)}`,
-      );
-    const most = this.kinds[level]!.options.length - 1;
-    if (!Number.isInteger(option) || option < 0 || option > most)
-      throw new RangeError(`found option ${option} of ${this.kinds[level]!.name}; expected 0 to ${most}`);
+    refuseChoice(this.kinds, this.count, level, option);
     this.options[level] = option;
     this.stale = Math.min(this.stale, level);
     this.count = level + 1;

@@ -1,6 +1,7 @@
 import type { CompiledRule } from "../judge/CompiledRule.ts";
 import { ColumnGraph } from "./columns/ColumnGraph.ts";
-import { type Kernel, verdictKernel } from "./columns/kernels.ts";
+import { verdictKernel } from "./columns/groupKernels.ts";
+import type { Kernel } from "./columns/kernels.ts";
 import { FactColumns } from "./FactColumns.ts";
 import { FactSlots } from "./FactSlots.ts";
 

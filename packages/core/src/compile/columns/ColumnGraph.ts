@@ -3,9 +3,9 @@ import type { CompiledLimit, CompiledRule, ConditionNode, Leaf } from "../../jud
 import { isNumeric } from "../../judge/compare.ts";
 import type { FactColumns } from "../FactColumns.ts";
 import { wordOutcomes } from "../RuleCompiler.ts";
+import { casesByWord } from "./casesByWord.ts";
+import { allKernel, anyKernel } from "./groupKernels.ts";
 import {
-  allKernel,
-  anyKernel,
   type EndColumns,
   type Kernel,
   numberKernels,
@@ -103,7 +103,7 @@ export class ColumnGraph {
   }
 
   private limitOf(limit: CompiledLimit, rule: CompiledRule): Node<EndColumns> {
-    const byWord = this.byWord(limit);
+    const byWord = casesByWord(limit, this.facts.slots);
     const cases = byWord === undefined ? this.casesOf(limit, rule) : [];
     const key = [
       limit.value,
@@ -135,20 +135,5 @@ export class ColumnGraph {
 
   private casesOf(limit: CompiledLimit, rule: CompiledRule) {
     return limit.cases.map((one) => ({ when: this.nodeOf(one.when, rule) }));
-  }
-
-  /** For a limit whose cases each ask for a word of one and the same fact: that fact, and what each comes to. */
-  private byWord({ cases }: CompiledLimit) {
-    const leaves = cases.map(({ when }) => when);
-    const [first] = leaves;
-    if (first?.kind !== "leaf") return undefined;
-    const outcomes = leaves.flatMap((leaf) =>
-      leaf.kind === "leaf" && leaf.fact === first.fact && leaf.value.kind === "words"
-        ? [wordOutcomes(leaf, this.facts.slots)]
-        : [],
-    );
-    return outcomes.length < cases.length
-      ? undefined
-      : { slot: this.facts.slots.slotOf(first.fact), outcomes };
   }
 }
