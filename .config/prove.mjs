@@ -1,4 +1,5 @@
-// npm run prove: install what is missing, then hold verdicts over tolerances to a great many engines within them.
+// npm run prove: install what is missing, then hold verdicts over tolerances to a great many engines within them,
+// and the compiled rules to json-rules-engine.
 import { install, tool, total } from "./steps.mjs";
 
 install();
@@ -7,5 +8,17 @@ tool(
   "hold verdicts to engines",
   ["vitest", "run", "--config", ".config/vitest.ts", "tests/properties/certainVerdicts.test.ts"],
   { env: { TRIALFIT_PAIRS: process.env.TRIALFIT_PAIRS ?? "200000" } },
+);
+tool(
+  "hold compiled rules to json-rules-engine",
+  [
+    "vitest",
+    "run",
+    "--config",
+    ".config/vitest.ts",
+    "tests/differential/fastVerdicts.test.ts",
+    "tests/differential/gradualJudge.test.ts",
+  ],
+  { env: { TRIALFIT_FAST_PAIRS: process.env.TRIALFIT_FAST_PAIRS ?? "1000000" } },
 );
 console.log(`\nDone in ${total()}.`);

@@ -30,6 +30,11 @@ export const ranElsewhere: readonly RanElsewhere[] = [
     by: "tests/cli/rule.test.ts",
     proof: 'runCommand(["rule", "check", rules, "--no-notes"])',
   },
+  {
+    what: /^parallel --pipe --keep-order -N 50 trialfit check --stream --brief/,
+    by: "tests/cli/stream.test.ts",
+    proof: 'fileURLToPath(new URL("parallel.sh", import.meta.url))',
+  },
   // The messages of a broken rule: the test breaks the rule above them.
   { what: /^gasket-thick-enough\.yaml:/, by: "tests/cli/contributing.test.ts", proof: "messages[index]" },
 ];

@@ -19,6 +19,8 @@ const forbidden: readonly [where: string, imported: string][] = [
   ["packages/core/src/derive/quantities/rods", "json-rules-engine"],
   ["packages/core/src/trace", "../judge/judgeAll.ts"],
   ["packages/core/src/judge", "../report/makeReport.ts"],
+  ["packages/core/src/compile", "../report/makeReport.ts"],
+  ["packages/core/src/compile", "json-rules-engine"],
   ["packages/core/src/report", "json-rules-engine"],
   ["packages/core/src/judge", "../author/checkRule.ts"],
   ["packages/core/src/author", "json-rules-engine"],

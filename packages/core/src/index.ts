@@ -37,6 +37,23 @@ export {
 } from "./compare/BuildChange.ts";
 export { compareBuilds } from "./compare/compareBuilds.ts";
 export { describeChange } from "./compare/describeChange.ts";
+export { BriefJudge, type BriefVerdicts } from "./compile/BriefJudge.ts";
+export { ChangingJudge, type ChangingJudgeCounts } from "./compile/ChangingJudge.ts";
+export { cheapestFirst } from "./compile/cheapestFirst.ts";
+export { type ColumnRules, compileColumns } from "./compile/compileColumns.ts";
+export { compileSlots, type SlotRules } from "./compile/compileSlots.ts";
+export type { FactColumns } from "./compile/FactColumns.ts";
+export type { FactSlots } from "./compile/FactSlots.ts";
+export { GradualJudge } from "./compile/GradualJudge.ts";
+export type {
+  PartialJudge,
+  PartialJudgeCounts,
+  PartialJudgeInput,
+  PartKind,
+  PartOption,
+} from "./compile/PartialJudge.ts";
+export { type FactPlan, planQuantities, type QuantityPlan, type RulePlan } from "./compile/planQuantities.ts";
+export { VerdictCode, verdictCodes } from "./compile/verdictCodes.ts";
 export type { Derivation, DerivedValue, Spread } from "./derive/Derivation.ts";
 export { quantities } from "./derive/generated/quantities.ts";
 export { version } from "./derive/generated/version.ts";
@@ -88,6 +105,7 @@ export { readBuild, readBuildText } from "./read/readBuild.ts";
 export { syntaxOf } from "./read/syntaxOf.ts";
 export type { WantedValue, WrittenAim } from "./read/WantedValue.ts";
 export { withField } from "./read/withField.ts";
+export { briefOf } from "./report/briefOf.ts";
 export { describeComparison, operatorWords } from "./report/describeComparison.ts";
 export { describeCondition } from "./report/describeCondition.ts";
 export { type Detail, describeFinding } from "./report/describeFinding.ts";

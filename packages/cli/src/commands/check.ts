@@ -17,6 +17,8 @@ import { drawArgs, readDrawing } from "../readDrawing.ts";
 import { readInput } from "../readInput.ts";
 import { readSets } from "../readSets.ts";
 import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
+import { checkStream } from "../stream/checkStream.ts";
+import { readWorkers } from "../stream/readWorkers.ts";
 import { UsageError } from "../UsageError.ts";
 
 type Sets = Awaited<ReturnType<typeof readSets>>;
@@ -30,6 +32,12 @@ const args = {
   stage: stageArg,
   set: setArg,
   brief: { type: "boolean", description: "Only what must be done, without reasons and without what holds" },
+  stream: {
+    type: "boolean",
+    description:
+      "One build as JSON in each line of one file, or of standard input; one report as JSON in each line",
+  },
+  workers: { type: "string", description: "With --stream: threads to judge lines in; 1 unless given" },
   ...drawArgs,
   ...outputArgs,
 } as const satisfies ArgsDef;
@@ -72,12 +80,28 @@ export const check = defineCommand({
     description: "Check builds: what holds, what fails, what must be measured, what is missing",
   },
   args,
-  run: async ({ args: { _: files, stage, set, brief, draw, seed, format, colour }, rawArgs }) => {
+  run: async ({ args: given, rawArgs }) => {
     refuseUnknownOptions(rawArgs, args);
+    const { _: files, stage, set, brief, stream, workers, draw, seed, format, colour } = given;
     if (files.length === 0 && process.stdin.isTTY)
       throw new UsageError("name a build file, or - to read standard input");
     const drawing = readDrawing(draw, seed);
     const sets = await readSets(set);
+    if (workers !== undefined && stream !== true)
+      throw new UsageError("--workers goes with --stream: of single files each is judged by itself");
+    if (stream === true) {
+      if (files.length > 1) throw new UsageError("--stream reads one file, or - for standard input");
+      const [file = "-"] = files;
+      const task = {
+        file: file === "-" ? "standard input" : file,
+        brief: brief === true,
+        ...(stage === undefined ? {} : { stage: stage as Stage }),
+        ...(sets === undefined ? {} : { sets }),
+        ...(drawing === undefined ? {} : { statistics: drawing }),
+      };
+      process.exitCode = await checkStream(file, task, readWorkers(workers));
+      return;
+    }
     const results = await Promise.all(
       (files.length === 0 ? ["-"] : files).map((file) =>
         checkOne(file, stage as Stage | undefined, format === "json", drawing, sets),

@@ -1,0 +1,11 @@
+#!/bin/sh
+# Judges builds, one as JSON in each line of a file, by several processes at once, started by GNU parallel (Debian's
+# package `parallel`). Prints the reports in the order of the lines.
+# usage: parallel.sh BUILDS.jsonl [processes]
+set -eu
+if ! command -v parallel >/dev/null 2>&1; then
+  echo "skipped: there is no GNU parallel here (Debian: apt-get install parallel)" >&2
+  exit 77
+fi
+command=${TRIALFIT:-trialfit}
+exec parallel --will-cite --pipe --keep-order --jobs "${2:-2}" -N 50 "$command" check --stream --brief <"$1"
