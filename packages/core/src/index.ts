@@ -21,6 +21,10 @@ export {
 export { readAnswers } from "./author/scaffold/readAnswers.ts";
 export { type Scaffold, scaffoldRule } from "./author/scaffold/scaffoldRule.ts";
 export { type RuleScore, scoreRule } from "./author/scoreRule.ts";
+export { CURRENCY, listColumns } from "./choose/lists/listColumns.ts";
+export { type ListedPart, type PartsList, PRICE_SHARES } from "./choose/lists/PartsList.ts";
+export { listLimits } from "./choose/lists/RawList.ts";
+export { readPartsListText } from "./choose/lists/readPartsListText.ts";
 export { describeSolution } from "./choose/solve/describeSolution.ts";
 export type { Solution, SolvedAim, SolvedField } from "./choose/solve/Solution.ts";
 export { solve } from "./choose/solve/solve.ts";
