@@ -1,6 +1,7 @@
 import type { Fact } from "../../judge/Fact.ts";
 import { factType } from "../../judge/factCatalog.ts";
 import { PRICE_SHARES } from "../lists/PartsList.ts";
+import { mostFirst, nearer } from "./mergeSearches.ts";
 import { type Aim, scoreOf, type Totals, vectorOf } from "./Objective.ts";
 import type { ProjectedJudge } from "./ProjectedJudge.ts";
 import type { Scoring } from "./Scoring.ts";
@@ -86,17 +87,13 @@ export class Recorder {
 
   /** Rules that took combinations out, those first that took out most. */
   fellOut({ fell, nearest }: Tally): FallenRule[] {
-    return [...fell]
-      .map(([index, counts]): FallenRule => {
-        const { id, title } = this.judge.rules[index]!.file;
-        const miss = nearest.get(index);
-        const written = [this.before.get(index), miss === undefined ? undefined : this.missed(miss)];
-        const near = written.reduce((a, b) =>
-          (b?.relative ?? -Infinity) > (a?.relative ?? -Infinity) ? b : (a ?? b),
-        );
-        return { rule: id, title, ...counts, ...(near === undefined ? {} : { nearest: near }) };
-      })
-      .sort((a, b) => b.fails + b.unsettled - a.fails - a.unsettled || (a.rule < b.rule ? -1 : 1));
+    const rules = [...fell].map(([index, counts]): FallenRule => {
+      const { id, title } = this.judge.rules[index]!.file;
+      const miss = nearest.get(index);
+      const near = nearer(this.before.get(index), miss === undefined ? undefined : this.missed(miss));
+      return { rule: id, title, ...counts, ...(near === undefined ? {} : { nearest: near }) };
+    });
+    return mostFirst(rules);
   }
 
   private missed({ chosen, relative, miss, left, right }: NearestMiss): NearestMissed {
