@@ -6,30 +6,39 @@ function refuse(file: string, found: string, expected: string): never {
   throw new InputError([{ file, line: undefined, column: undefined, field: "", found, expected }]);
 }
 
-async function readAll(stream: AsyncIterable<Buffer | string>, file: string, what: string): Promise<string> {
+async function readAll(
+  stream: AsyncIterable<Buffer | string>,
+  file: string,
+  what: string,
+  most: number,
+): Promise<string> {
   const chunks: Buffer[] = [];
   let size = 0;
   for await (const chunk of stream) {
     const buffer = Buffer.from(chunk);
     size += buffer.length;
-    if (size > MAX_SOURCE_LENGTH)
-      refuse(file, `more than ${MAX_SOURCE_LENGTH} bytes`, `${what} of a few kilobytes`);
+    if (size > most) refuse(file, `more than ${most} bytes`, `${what} of at most ${most} bytes`);
     chunks.push(buffer);
   }
   try {
     return new TextDecoder("utf-8", { fatal: true }).decode(Buffer.concat(chunks));
   } catch {
-    return refuse(file, "bytes that are not UTF-8 text", "YAML or JSON in UTF-8");
+    return refuse(file, "bytes that are not UTF-8 text", "text in UTF-8");
   }
 }
 
 /**
  * The text of a file, or of standard input for `-`. Stops reading at the size limit.
  * @param what belongs there, for messages
+ * @param most bytes that are read
  * @throws InputError when there is no such file, it is too large, or not text.
  */
-export async function readInput(file: string, what = "a build file"): Promise<string> {
-  if (file === "-") return readAll(process.stdin, "standard input", what);
+export async function readInput(
+  file: string,
+  what = "a build file",
+  most = MAX_SOURCE_LENGTH,
+): Promise<string> {
+  if (file === "-") return readAll(process.stdin, "standard input", what, most);
   let size: number;
   try {
     const info = await stat(file);
@@ -40,7 +49,6 @@ export async function readInput(file: string, what = "a build file"): Promise<st
     const code = (error as NodeJS.ErrnoException).code;
     return refuse(file, code === "ENOENT" ? "no such file" : `a file that cannot be read (${code})`, what);
   }
-  if (size > MAX_SOURCE_LENGTH)
-    refuse(file, `${size} bytes`, `${what} of at most ${MAX_SOURCE_LENGTH} bytes`);
-  return readAll(createReadStream(file), file, what);
+  if (size > most) refuse(file, `${size} bytes`, `${what} of at most ${most} bytes`);
+  return readAll(createReadStream(file), file, what, most);
 }

@@ -82,7 +82,7 @@ function listOf(part: string, fields: readonly string[], random: Random): PartsL
         const value = randomValue(path, random);
         return value === undefined ? [] : [[path, value] as const];
       });
-      return { id, values: new Map(values), line: index + 2, ...offer(random) };
+      return { id, values: new Map(values), entries: {}, line: index + 2, ...offer(random) };
     }),
   };
 }
@@ -144,8 +144,11 @@ export function demoSearch(random: Random, dear: boolean, positions: boolean): R
     const roots = facts.flatMap((fact) => [...reach.of(fact)]);
     return roots.some((path) => keys.includes(path.split(".")[0]!)) && (dear || !facts.some(isDear));
   });
+  const aims = new Map(
+    random() < 0.4 ? [["compressionRatio", { text: pick(random, ["at least 8.5", "9 to 12"]) }]] : [],
+  );
   return {
-    fixed: positions ? builds.measured : builds.published,
+    fixed: { ...(positions ? builds.measured : builds.published), aims },
     candidates: chosen.map((list) => ({
       ...list,
       parts: some(random, list.parts, whole(random, 2, 3)).map((part) => {

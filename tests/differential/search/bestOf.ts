@@ -4,7 +4,9 @@ export type Aim = "cost" | "margin" | "mass" | "time";
 export type Weights = Readonly<Record<Aim, number>>;
 
 /** Whether a combination may stay: no rule fails, and where that is demanded every one surely holds. */
-export function stays({ words, toConfirm }: Combination, demand: boolean): boolean {
+export function stays(one: Combination, demand: boolean): boolean {
+  const { words, toConfirm, aimMissed, aimsKnown } = one;
+  if (aimMissed || (demand && !aimsKnown)) return false;
   return [...words].every(
     ([rule, word]) =>
       word !== "fails" && (!demand || word === "holds" || word === "not-applicable" || toConfirm.has(rule)),

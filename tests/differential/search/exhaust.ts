@@ -1,5 +1,7 @@
 import type { PartsList } from "trialfit";
 import { relativeMargin } from "../../../packages/core/src/choose/search/relativeMargin.ts";
+import { readAims } from "../../../packages/core/src/choose/solve/readAims.ts";
+import { missOf } from "../../../packages/core/src/choose/solve/Wanted.ts";
 import { deriveAll } from "../../../packages/core/src/derive/deriveAll.ts";
 import { quantities } from "../../../packages/core/src/derive/generated/quantities.ts";
 import { withDefaults } from "../../../packages/core/src/derive/withDefaults.ts";
@@ -20,6 +22,9 @@ export interface Combination {
   readonly toConfirm: ReadonlySet<string>;
   /** By rule. */
   readonly margins: ReadonlyMap<string, number>;
+  /** Of the aims of the build at nominal values: whether any is missed, and whether all can be worked out. */
+  readonly aimMissed: boolean;
+  readonly aimsKnown: boolean;
   /** In ten-thousandths. */
   readonly cost: number;
   readonly mass: number;
@@ -65,7 +70,18 @@ export async function exhaust(
           : relativeMargin(rule.requires, withLimits(rule, lookup));
       margins.set(rule.file.id, margin);
     }
+    const aims = readAims(fixed, quantities);
+    const reached = deriveAll(
+      whole,
+      quantities,
+      aims.map(({ id }) => id),
+    );
     all.push({
+      aimMissed: aims.some((aim) => {
+        const value = reached.get(aim.id);
+        return value?.state === "value" && Math.abs(missOf(aim, value.nominal)) > 1;
+      }),
+      aimsKnown: [...reached.values()].every(({ state }) => state === "value"),
       ids: Object.fromEntries(chosen.map(({ id }, index) => [keys[index]!, id])),
       words: new Map(judged.map(({ rule, verdict }) => [rule.file.id, verdict.verdict])),
       toConfirm: new Set(

@@ -153,6 +153,7 @@ async function compareLists(numbers: Iterable<number>, counts: Counts): Promise<
     const one = isDemo ? demoSearch(random, dear, positions) : madeUpSearch(random);
     const all = await exhaust(one, positions);
     counts.add("combinations", all.length);
+    counts.add("aims missed", all.filter(({ aimMissed }) => aimMissed).length);
     counts.add(positions ? "with positions" : isDemo ? "of the demo" : "made up");
     // Margins of rules judged at places are those of the worst place: not worked out by hand.
     if (positions) {
@@ -187,6 +188,7 @@ describe("search over parts lists", () => {
     for (const what of ["best", "front", "fell", "outranked", "counted", "stops", "shards", "words"])
       expect(counts.of(what), what).toBeGreaterThan(500);
     expect(counts.of("open or unknown")).toBeGreaterThan(500);
+    expect(counts.of("aims missed")).toBeGreaterThan(20);
     expect(counts.of("nothing fits")).toBeGreaterThan(10);
   });
 

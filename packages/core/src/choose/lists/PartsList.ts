@@ -8,6 +8,8 @@ export interface ListedPart {
   readonly name?: string;
   /** Its fields by path: `crankshaft.stroke`. Of the build's own values those that the list keeps are not among them. */
   readonly values: ReadonlyMap<string, FieldValue>;
+  /** The same as a build file has them, by name: `stroke: 94 mm`. */
+  readonly entries: Readonly<Record<string, unknown>>;
   /** For all of it that one engine takes, in ten-thousandths of the list's currency, so that sums are exact. */
   readonly price?: number;
   /** Until it is there [s]. */

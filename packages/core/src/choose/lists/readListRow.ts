@@ -80,13 +80,14 @@ function readMeasured(reader: RowReader, name: string, schema: FieldSchema): num
 }
 
 /** The fields of the part, read as those of a build file are. */
-function readFields(reader: RowReader): ReadonlyMap<string, FieldValue> {
+function readFields(reader: RowReader): Pick<ListedPart, "values" | "entries"> {
   const { list, head, row, flaws } = reader;
   const { key } = head.part.spec;
   const before = flaws.length;
   const names = [...row.cells.keys()].filter((name) => Object.hasOwn(head.part.fields, name));
   const entries = names.map((name) => [name, entryOf(reader, name)] as const);
-  if (flaws.length > before) return new Map();
+  const nothing = { values: new Map<string, FieldValue>(), entries: {} };
+  if (flaws.length > before) return nothing;
   const placeOf = (path: string) => row.cells.get(path.split(".")[1]!);
   const add = (path: string, found: string, expected: string, more: object = {}) =>
     flaws.push({
@@ -108,12 +109,12 @@ function readFields(reader: RowReader): ReadonlyMap<string, FieldValue> {
     for (const [path, value] of values)
       if (value.kind === "dimension" && value.positions !== undefined)
         add(path, "readings by position", "one size: a part of a list stands nowhere yet");
-    return values;
+    return { values, entries: Object.fromEntries(entries) };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     for (const { field, found, expected, didYouMean } of error.problems)
       add(field, found, expected, didYouMean === undefined ? {} : { didYouMean });
-    return new Map();
+    return nothing;
   }
 }
 
@@ -132,12 +133,12 @@ export function readListRow(
     const value = readMeasured(reader, column, schema);
     return value === undefined ? [] : [[column, value] as const];
   });
-  const values = readFields(reader);
+  const fields = readFields(reader);
   if (id === undefined) return undefined;
   return {
     id,
     ...(name === undefined ? {} : { name }),
-    values,
+    ...fields,
     ...(price === undefined ? {} : { price }),
     ...Object.fromEntries(measured),
     line: row.place().line ?? 0,

@@ -19,6 +19,9 @@ export interface Plan {
   readonly stages: readonly Stage[];
 }
 
+/** Whether the margin of a rule counts: it is settled, and the choice has a say in it. */
+export const countsForMargin = ({ whole, kinds, isAim }: Question) => whole && kinds.length > 0 && !isAim;
+
 const cheapFirst = (a: Question, b: Question) =>
   Number(a.dear) - Number(b.dear) || a.facts.size - b.facts.size || a.index - b.index;
 
@@ -47,7 +50,7 @@ export function planSearch(judge: ProjectedJudge, sizes: readonly number[]): Pla
     stages.push({
       // What is cheap was asked ahead, when this kind was the next to be chosen.
       own: fresh.filter(({ dear }) => dear || count === 0).sort(cheapFirst),
-      settled: fresh.filter(({ whole, kinds }) => whole && kinds.length > 0),
+      settled: fresh.filter(countsForMargin),
       ahead: ahead.map((questions, kind) =>
         (
           questions.filter(

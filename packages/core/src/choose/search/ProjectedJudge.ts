@@ -3,6 +3,7 @@ import type { CompiledRule } from "../../judge/CompiledRule.ts";
 import type { Lookup } from "../../judge/decide.ts";
 import { withLimits } from "../../judge/decideRule.ts";
 import type { Build } from "../../read/Build.ts";
+import { atNominal } from "./aimRules.ts";
 import { canFail } from "./canFail.ts";
 import { FactMemory } from "./FactMemory.ts";
 import { countingFields } from "./factReach.ts";
@@ -18,6 +19,8 @@ export interface Question {
   readonly index: number;
   /** Whether all its facts are settled: then what it says is what an evaluation of the whole build says. */
   readonly whole: boolean;
+  /** Whether it is an aim of the build, judged at nominal values, and no rule of the catalog. */
+  readonly isAim: boolean;
   /** Whether any of its facts is searched inside of the tolerances: some milliseconds, against some microseconds. */
   readonly dear: boolean;
   /** Kinds on which it rests, ascending. */
@@ -45,21 +48,29 @@ export class ProjectedJudge {
   /** True where any dimension was measured by position: then rules are judged at places, each as a whole. */
   private readonly placed: boolean;
 
-  /** @param fixed the build without what is chosen */
+  /** How many of the rules are of the catalog; those after them are aims. */
+  private readonly catalogRules: number;
+
+  /**
+   * @param fixed the build without what is chosen
+   * @param aims from `aimRules`; they come after the rules
+   */
   constructor(
     fixed: Build,
     kinds: readonly (readonly Options[])[],
     rules: readonly CompiledRule[],
     catalog: Catalog,
+    aims: readonly CompiledRule[] = [],
   ) {
-    this.rules = rules;
+    this.rules = [...rules, ...aims];
+    this.catalogRules = rules.length;
     this.kinds = kinds;
     this.catalog = catalog;
     this.memory = new FactMemory(fixed, kinds, catalog);
     const positioned = ({ values }: Options) =>
       [...values.values()].some((value) => value.kind === "dimension" && value.positions !== undefined);
     this.placed = positioned(fixed) || kinds.some((options) => options.some(positioned));
-    this.facts = rules.map((rule) => (this.placed ? rule.facts : askedFacts(rule)));
+    this.facts = this.rules.map((rule) => (this.placed ? rule.facts : askedFacts(rule)));
   }
 
   /** Kinds on which a rule may rest, ascending. */
@@ -89,7 +100,15 @@ export class ProjectedJudge {
         memory: new Remembered<RuleOutcome>(projection.size),
       };
       const dear = this.placed || facts.some((fact) => this.isDear(fact));
-      question = { rule, index, whole, dear, kinds: projection.kinds, ...kept };
+      question = {
+        rule,
+        index,
+        whole,
+        isAim: index >= this.catalogRules,
+        dear,
+        kinds: projection.kinds,
+        ...kept,
+      };
       this.asked.set(key, question);
     }
     return question;
@@ -114,12 +133,20 @@ export class ProjectedJudge {
 
   private find(question: Question, chosen: Int32Array): RuleOutcome {
     this.judged += 1;
-    if (this.placed) return askRuleAtPlaces(question.rule, this.memory.valuesOf(chosen), this.catalog);
+    const seen = question.isAim ? atNominal : (lookup: Lookup) => lookup;
+    if (this.placed) return askRuleAtPlaces(question.rule, this.memory.valuesOf(chosen), this.catalog, seen);
     return askRule(question.rule, this.lookup(question, chosen));
   }
 
-  private lookup({ facts }: Question, chosen: Int32Array): Lookup {
-    return (fact) => (facts.has(fact) ? this.memory.at(fact, chosen) : NOT_CHOSEN);
+  private lookup({ facts, isAim }: Question, chosen: Int32Array): Lookup {
+    const lookup: Lookup = (fact) => (facts.has(fact) ? this.memory.at(fact, chosen) : NOT_CHOSEN);
+    return isAim ? atNominal(lookup) : lookup;
+  }
+
+  /** What the quantity of an aim comes to at nominal values [SI]; undefined where it cannot be worked out. */
+  reached(question: Question, chosen: Int32Array): number | undefined {
+    const fact = this.memory.at(question.rule.facts[0]!, chosen);
+    return fact.kind === "band" ? fact.nominal : undefined;
   }
 
   /** For a rule that fails: on which comparison, and by how much. Undefined where it is judged at places. */

@@ -3,7 +3,8 @@ import { factType } from "../../judge/factCatalog.ts";
 import { PRICE_SHARES } from "../lists/PartsList.ts";
 import { mostFirst, nearer } from "./mergeSearches.ts";
 import { type Aim, scoreOf, type Totals, vectorOf } from "./Objective.ts";
-import type { ProjectedJudge } from "./ProjectedJudge.ts";
+import { countsForMargin } from "./Plan.ts";
+import type { ProjectedJudge, Question } from "./ProjectedJudge.ts";
 import type { Scoring } from "./Scoring.ts";
 import type { FallenRule, FoundParts, NearestMissed, SearchResult } from "./SearchResult.ts";
 import type { SearchSpace } from "./SearchSpace.ts";
@@ -44,7 +45,7 @@ export class Recorder {
     let least: { value: number; rule: string } | undefined;
     for (const index of this.judge.rules.keys()) {
       const question = this.judge.question(index, () => true)!;
-      if (question.kinds.length === 0) continue;
+      if (!countsForMargin(question)) continue;
       const { margin: value } = this.judge.ask(question, chosen);
       if (value === -Infinity) return undefined;
       if (Number.isFinite(value) && (least === undefined || value < least.value))
@@ -58,10 +59,11 @@ export class Recorder {
     const candidates = this.space.kinds.map(({ candidates }, kind) => candidates[indices[kind]!]!);
     const { cost, mass, time } = this.scoring.totals(chosen, undefined);
     const margin = this.leastMargin(chosen);
-    const said = [...this.judge.rules.keys()].map((index) => {
-      const question = this.judge.question(index, () => true)!;
-      return { rule: question.rule.file.id, ...this.judge.ask(question, chosen) };
-    });
+    const questions = [...this.judge.rules.keys()].map((index) => this.judge.question(index, () => true)!);
+    const said = questions
+      .filter(({ isAim }) => !isAim)
+      .map((question) => ({ rule: question.rule.file.id, ...this.judge.ask(question, chosen) }));
+    const aims = questions.filter(({ isAim }) => isAim).map((question) => this.aim(question, chosen));
     const ids = (word: string) =>
       said.filter((one) => one.word === word && !one.toConfirm).map(({ rule }) => rule);
     return {
@@ -75,6 +77,7 @@ export class Recorder {
       ...(candidates.some(({ totalMass }) => totalMass === undefined) ? {} : { mass }),
       ...(candidates.some(({ leadTime }) => leadTime === undefined) ? {} : { time }),
       ...(margin === undefined ? {} : { margin }),
+      ...(aims.length === 0 ? {} : { aims }),
       stops: {
         holds: ids("holds").length,
         open: ids("open"),
@@ -82,6 +85,19 @@ export class Recorder {
         toConfirm: said.filter(({ toConfirm }) => toConfirm).length,
         notApplicable: ids("not-applicable").length,
       },
+    };
+  }
+
+  private aim(question: Question, chosen: Int32Array): NonNullable<FoundParts["aims"]>[number] {
+    const id = question.rule.facts[0]!;
+    const type = factType(id);
+    const value = this.judge.reached(question, chosen);
+    return {
+      id,
+      label: type?.label ?? id,
+      ...(type?.kind === "number" ? { unit: type.unit } : {}),
+      ...(type?.kind === "number" && type.decimals !== undefined ? { decimals: type.decimals } : {}),
+      ...(value === undefined ? {} : { value }),
     };
   }
 

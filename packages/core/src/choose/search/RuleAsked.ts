@@ -61,11 +61,13 @@ export function askRule(rule: CompiledRule, lookup: Lookup): RuleOutcome {
 /**
  * What a rule says of a whole build with readings by position, at the worst place, as an evaluation finds it.
  * @param values fields of the build, defaults filled in
+ * @param seen how the rule looks at the facts
  */
 export function askRuleAtPlaces(
   rule: CompiledRule,
   values: ReadonlyMap<string, FieldValue>,
   catalog: Catalog,
+  seen: (lookup: Lookup) => Lookup,
 ): RuleOutcome {
   const { whole, placed } = whereJudged(values, [rule], catalog);
   const grounds =
@@ -73,7 +75,9 @@ export function askRuleAtPlaces(
       ? [whole]
       : placed.flatMap(({ kind }) => placesOf(kind, values).map((place) => place.values));
   const wanted = askedFacts(rule).filter((fact) => catalog.has(fact));
-  const outcomes = grounds.map((here) => askRule(rule, lookupOf(here, deriveAll(here, catalog, wanted))));
+  const outcomes = grounds.map((here) =>
+    askRule(rule, seen(lookupOf(here, deriveAll(here, catalog, wanted)))),
+  );
   const word = worstFirst.find((one) => outcomes.some((outcome) => outcome.word === one)) ?? "not-applicable";
   const worst = outcomes.filter((outcome) => outcome.word === word);
   return {

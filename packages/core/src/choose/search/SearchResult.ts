@@ -20,6 +20,18 @@ const found = z.strictObject({
   time: count.optional(),
   /** Least relative margin of the stop rules on which the choice has a say, and whose it is. */
   margin: z.strictObject({ value: z.number(), rule: name }).optional(),
+  /** What the aims of the build come to at nominal values [SI]; without a value where it cannot be worked out. */
+  aims: z
+    .array(
+      z.strictObject({
+        id: name,
+        label: name,
+        unit: name.optional(),
+        decimals: count.optional(),
+        value: z.number().optional(),
+      }),
+    )
+    .optional(),
   /** What the stop rules say: ids, and for the others how many. */
   stops: z.strictObject({
     holds: count,

@@ -3,6 +3,7 @@ import type { Catalog } from "../../derive/rootsOf.ts";
 import type { CompiledRule } from "../../judge/CompiledRule.ts";
 import type { Build } from "../../read/Build.ts";
 import { InputError } from "../../read/Problem.ts";
+import { aimRules } from "./aimRules.ts";
 import { fingerprintOf } from "./fingerprintOf.ts";
 import type { Aim } from "./Objective.ts";
 import { type Plan, planSearch } from "./Plan.ts";
@@ -70,6 +71,7 @@ export class SearchRun {
     this.build = build;
     this.space = spaceOf(build, options.candidates, rules, options);
     const { kinds, fixed } = this.space;
+    const aims = aimRules(build, catalog);
     this.terms = termsOf(options, this.space);
     const { weights, front, best, demand, countAll } = this.terms;
     requireColumns(kinds, weights, front);
@@ -81,9 +83,10 @@ export class SearchRun {
       kinds.map(({ candidates }) => candidates),
       rules,
       catalog,
+      aims,
     );
     this.plan = planSearch(this.judge, sizes);
-    this.fingerprint = fingerprintOf(this.space, rules, this.terms);
+    this.fingerprint = fingerprintOf(this.space, [...rules, ...aims], this.terms);
     const shard = { part: this.shard.part - 1, of };
     const scoring = new Scoring(kinds, inShares(weights), front);
     this.walk = new Walk({

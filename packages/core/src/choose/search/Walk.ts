@@ -1,6 +1,6 @@
 import { operandOf } from "../../judge/decide.ts";
 import { scoreOf, vectorOf } from "./Objective.ts";
-import type { Plan } from "./Plan.ts";
+import { countsForMargin, type Plan } from "./Plan.ts";
 import type { ProjectedJudge, Question } from "./ProjectedJudge.ts";
 import type { RuleOutcome } from "./RuleAsked.ts";
 import type { Domain, Scoring } from "./Scoring.ts";
@@ -195,7 +195,7 @@ export class Walk {
   private narrowed(domain: Domain, kind: number, question: Question, others: number | undefined): Domain {
     const { judge, scoring, demand } = this.terms;
     const left: number[] = [];
-    const margins = question.whole && question.kinds.length > 0 ? domain.margins?.slice() : undefined;
+    const margins = countsForMargin(question) ? domain.margins?.slice() : undefined;
     for (const option of domain.options) {
       this.chosen[kind] = option;
       const outcome = judge.ask(question, this.chosen);

@@ -16,7 +16,7 @@ export function fingerprintOf(
   const hash = sha256.create();
   const add = (data: unknown) => hash.update(utf8ToBytes(`${JSON.stringify(data)}\n`));
   add([version, fixed.name, sorted(fixed.values), terms]);
-  for (const { file } of rules) add(file);
+  for (const { file, requires } of rules) add([file, requires]);
   for (const { part, candidates } of kinds) {
     add(part.key);
     for (const { id, price, leadTime, stock, totalMass, values } of candidates)

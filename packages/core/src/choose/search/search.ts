@@ -30,7 +30,10 @@ export interface SearchOptions {
   readonly best?: number;
   /** Aims of a front: combinations that no other beats in all of them. Absent: none. */
   readonly front?: readonly Aim[];
-  /** Demand that every stop rule surely holds, but for what a person has to confirm. Absent: none may surely fail. */
+  /**
+   * Demand that every stop rule surely holds, but for what a person has to confirm, and that every aim can be worked
+   * out. Absent: none may surely fail.
+   */
   readonly demand?: boolean;
   /** Take only parts that are in stock. */
   readonly inStock?: boolean;
@@ -64,7 +67,8 @@ const BREATH = 40;
 const BETWEEN = 250;
 
 /**
- * Searches all combinations of parts from lists for the best by an objective, none of which surely breaks a stop rule.
+ * Searches all combinations of parts from lists for the best by an objective, none of which surely breaks a stop rule or
+ * misses an aim of the build at nominal values.
  * Exact: the answer is that of evaluating every combination; of equal ones those whose ids come first, kind by kind in
  * the order of the build file. A rule that is open or unknown takes nothing out unless that is demanded; the result
  * says of each combination how many are.
