@@ -42,7 +42,7 @@ describe("trialfit search", () => {
     expect(result).toMatchObject({ complete: true, combinations: 48, terms: { best: 3, currency: "EUR" } });
     expect(result.best.length).toBeGreaterThan(0);
     expect(result.front!.length).toBeGreaterThan(0);
-    expect(result.fellOut.length).toBeGreaterThan(1);
+    expect(result.fellOut.length).toBeGreaterThan(0);
     const costs = result.best.map(({ cost }) => cost!);
     expect(costs).toEqual([...costs].sort((a, b) => a - b));
     const text = runCommand(["search", ...basic, "--front", "cost,mass"]);

@@ -88,7 +88,8 @@ export const search = defineCommand({
     const { _: files, format, colour } = given;
     const print = (result: SearchResult) => {
       process.stdout.write(render(describeSearch(result), format as Format, colour, result));
-      process.exitCode = result.complete && result.best.length > 0 ? ExitCode.sound : ExitCode.stops;
+      const found = result.best.length + (result.front?.length ?? 0);
+      process.exitCode = result.complete && found > 0 ? ExitCode.sound : ExitCode.stops;
     };
     if (given.merge === true) {
       const shards = await Promise.all(files.map(async (file) => ({ file, data: await readJson(file) })));
