@@ -1,5 +1,6 @@
 import { orderKinds } from "./orderKinds.ts";
-import type { ProjectedJudge, Question } from "./ProjectedJudge.ts";
+import type { ProjectedJudge } from "./ProjectedJudge.ts";
+import type { Question } from "./Question.ts";
 
 /** What is asked when so many kinds are chosen. */
 export interface Stage {

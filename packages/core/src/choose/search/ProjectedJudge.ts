@@ -8,27 +8,10 @@ import { canFail } from "./canFail.ts";
 import { FactMemory } from "./FactMemory.ts";
 import { countingFields } from "./factReach.ts";
 import { type Options, Projection } from "./Projection.ts";
+import type { Question } from "./Question.ts";
 import { Remembered } from "./Remembered.ts";
 import { askedFacts, askRule, askRuleAtPlaces, NOT_CHOSEN, type RuleOutcome } from "./RuleAsked.ts";
 import { type Miss, missOf } from "./relativeMargin.ts";
-
-/** A rule by those of its facts that some choice of kinds settles. */
-export interface Question {
-  readonly rule: CompiledRule;
-  /** Number of the rule. */
-  readonly index: number;
-  /** Whether all its facts are settled: then what it says is what an evaluation of the whole build says. */
-  readonly whole: boolean;
-  /** Whether it is an aim of the build, judged at nominal values, and no rule of the catalog. */
-  readonly isAim: boolean;
-  /** Whether any of its facts is searched inside of the tolerances: some milliseconds, against some microseconds. */
-  readonly dear: boolean;
-  /** Kinds on which it rests, ascending. */
-  readonly kinds: readonly number[];
-  readonly facts: ReadonlySet<string>;
-  readonly projection: Projection;
-  readonly memory: Remembered<RuleOutcome>;
-}
 
 /**
  * Judges rules on combinations of which some parts are not chosen yet. Facts that may rest on such a part count as

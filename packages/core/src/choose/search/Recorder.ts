@@ -1,19 +1,17 @@
-import type { Fact } from "../../judge/Fact.ts";
 import { factType } from "../../judge/factCatalog.ts";
 import { PRICE_SHARES } from "../lists/PartsList.ts";
 import { mostFirst, nearer } from "./mergeSearches.ts";
 import { type Aim, scoreOf, type Totals, vectorOf } from "./Objective.ts";
 import { countsForMargin } from "./Plan.ts";
-import type { ProjectedJudge, Question } from "./ProjectedJudge.ts";
+import type { ProjectedJudge } from "./ProjectedJudge.ts";
+import type { Question } from "./Question.ts";
 import type { Scoring } from "./Scoring.ts";
 import type { FallenRule, FoundParts, NearestMissed, SearchResult } from "./SearchResult.ts";
 import type { SearchSpace } from "./SearchSpace.ts";
 import type { Entry } from "./Standings.ts";
-import { type NearestMiss, reasonToCut, type Tally } from "./Tally.ts";
+import { reasonToCut, type Tally } from "./Tally.ts";
 import type { Walk } from "./Walk.ts";
-
-const bandOf = (fact: Fact | { readonly kind: "words" }) =>
-  fact.kind === "band" ? { low: fact.low, nominal: fact.nominal, high: fact.high } : undefined;
+import { writeMiss } from "./writeMiss.ts";
 
 /** Writes down what a walk found, in names and plain numbers, and takes up what was written down. */
 export class Recorder {
@@ -106,38 +104,13 @@ export class Recorder {
     const rules = [...fell].map(([index, counts]): FallenRule => {
       const { id, title } = this.judge.rules[index]!.file;
       const miss = nearest.get(index);
-      const near = nearer(this.before.get(index), miss === undefined ? undefined : this.missed(miss));
+      const near = nearer(
+        this.before.get(index),
+        miss === undefined ? undefined : writeMiss(miss, this.space.kinds),
+      );
       return { rule: id, title, ...counts, ...(near === undefined ? {} : { nearest: near }) };
     });
     return mostFirst(rules);
-  }
-
-  private missed({ chosen, relative, miss, left, right }: NearestMiss): NearestMissed {
-    const { fact, operator, value: against } = miss.leaf;
-    const type = factType(fact);
-    const [value, limit] = [bandOf(left), bandOf(right)];
-    const greater = operator.startsWith("greater");
-    return {
-      parts: chosen.map(([kind, option]) => {
-        const { part, candidates } = this.space.kinds[kind]!;
-        return { part: part.key, id: candidates[option]!.id };
-      }),
-      ...(Number.isFinite(relative) ? { relative } : {}),
-      fact,
-      label: type?.label ?? fact,
-      operator,
-      ...(type?.kind === "number" ? { unit: type.unit } : {}),
-      ...(type?.kind === "number" && type.decimals !== undefined ? { decimals: type.decimals } : {}),
-      ...(value !== undefined ? { value } : left.kind === "word" ? { value: left.word } : {}),
-      ...(limit !== undefined
-        ? { against: limit }
-        : against.kind === "words"
-          ? { against: [...against.words] }
-          : {}),
-      ...(value === undefined || limit === undefined
-        ? {}
-        : { short: greater ? limit.low - value.high : value.low - limit.high }),
-    };
   }
 
   /** Puts into a walk what a stopped one had. Names that are not in the lists are left out. */

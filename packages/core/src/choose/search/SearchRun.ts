@@ -5,44 +5,17 @@ import type { Build } from "../../read/Build.ts";
 import { InputError } from "../../read/Problem.ts";
 import { aimRules } from "./aimRules.ts";
 import { fingerprintOf } from "./fingerprintOf.ts";
-import type { Aim } from "./Objective.ts";
 import { type Plan, planSearch } from "./Plan.ts";
 import { ProjectedJudge } from "./ProjectedJudge.ts";
 import { Recorder } from "./Recorder.ts";
-import { inShares, readWeights } from "./readWeights.ts";
+import { inShares } from "./readWeights.ts";
 import { requireColumns } from "./requireColumns.ts";
 import { Scoring } from "./Scoring.ts";
 import { type SearchResult, type SearchTerms, searchResultSchema } from "./SearchResult.ts";
 import { type SearchSpace, spaceOf } from "./SearchSpace.ts";
 import type { SearchOptions } from "./search.ts";
+import { MOST_SHARDS, searchTerms, whole } from "./searchTerms.ts";
 import { Walk } from "./Walk.ts";
-
-/** As many combinations as are kept at most. */
-const MOST_BEST = 1000;
-const MOST_SHARDS = 1_000_000;
-
-function whole(what: string, value: number, least: number, most: number): number {
-  if (Number.isInteger(value) && value >= least && value <= most) return value;
-  throw new RangeError(`${what} ${value}: expected a whole number from ${least} to ${most}`);
-}
-
-function termsOf(
-  options: SearchOptions & { readonly set?: string | undefined },
-  space: SearchSpace,
-): SearchTerms {
-  const { objective = "cost", best = 10, front = [], demand, inStock, countAll, stage, set } = options;
-  return {
-    weights: readWeights(objective),
-    ...(space.currency === undefined ? {} : { currency: space.currency }),
-    best: whole("best", best, 0, MOST_BEST),
-    front: [...new Set(front)] as Aim[],
-    demand: demand === true,
-    inStock: inStock === true,
-    countAll: countAll === true,
-    ...(stage === undefined ? {} : { stage }),
-    ...(set === undefined ? {} : { set }),
-  };
-}
 
 function refusal(found: string, expected: string): InputError {
   const place = { file: "the search to go on with", line: undefined, column: undefined, field: "" };
@@ -72,7 +45,7 @@ export class SearchRun {
     this.space = spaceOf(build, options.candidates, rules, options);
     const { kinds, fixed } = this.space;
     const aims = aimRules(build, catalog);
-    this.terms = termsOf(options, this.space);
+    this.terms = searchTerms(options, this.space);
     const { weights, front, best, demand, countAll } = this.terms;
     requireColumns(kinds, weights, front);
     const of = whole("shards", options.shard?.of ?? 1, 1, MOST_SHARDS);
@@ -147,7 +120,7 @@ export class SearchRun {
       }),
       shard: this.shard,
       complete: walk.done,
-      ...(walk.done ? {} : { place: walk.place.map((option, level) => idOf(level, option)) }),
+      ...(walk.done ? {} : { place: walk.path.place.map((option, level) => idOf(level, option)) }),
       combinations: kinds.reduce((product, { candidates }) => product * candidates.length, 1),
       reached: walk.tally.reached,
       outranked: walk.tally.outranked,

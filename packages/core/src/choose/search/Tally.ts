@@ -1,5 +1,5 @@
 import type { Fact } from "../../judge/Fact.ts";
-import type { Question } from "./ProjectedJudge.ts";
+import type { Question } from "./Question.ts";
 import type { RuleOutcome } from "./RuleAsked.ts";
 import type { Miss } from "./relativeMargin.ts";
 

@@ -1,19 +1,14 @@
 import { countOf } from "../../read/countOf.ts";
 import { DISCLAIMER } from "../../report/describeReport.ts";
-import type {
-  DocumentItem,
-  DocumentLine,
-  DocumentSection,
-  ReportDocument,
-} from "../../report/ReportDocument.ts";
+import type { DocumentItem, DocumentLine, ReportDocument } from "../../report/ReportDocument.ts";
 import { formatNumber } from "../../units/formatNumber.ts";
-import { describeMiss } from "./describeMiss.ts";
+import { describeFallen } from "./describeFallen.ts";
 import { aimNames, aims } from "./Objective.ts";
 import { printCount } from "./printCount.ts";
-import type { FallenRule, FoundParts, SearchResult } from "./SearchResult.ts";
+import type { FoundParts, SearchResult } from "./SearchResult.ts";
 
-/** As many rules and ids as are named. */
-const NAMED = { rules: 12, ids: 6 };
+/** As many ids as are named. */
+const NAMED = 6;
 
 /** Relative margins are shares: two digits say what there is to say. */
 const share = (value: number) => value.toFixed(2).replace("-", "−");
@@ -28,8 +23,8 @@ function totalsOf({ cost, mass, time, margin }: FoundParts, currency: string | u
 }
 
 function named(ids: readonly string[]): string {
-  const more = ids.length - NAMED.ids;
-  return [...ids.slice(0, NAMED.ids), ...(more > 0 ? [`${more} more`] : [])].join(", ");
+  const more = ids.length - NAMED;
+  return [...ids.slice(0, NAMED), ...(more > 0 ? [`${more} more`] : [])].join(", ");
 }
 
 function stopsOf({ stops }: FoundParts): readonly DocumentLine[] {
@@ -68,45 +63,11 @@ function foundItem(found: FoundParts, number: number, { kinds, terms }: SearchRe
   };
 }
 
-function fallenItem(one: FallenRule): DocumentItem {
-  const { rule, title, fails, unsettled, nearest } = one;
-  return {
-    title,
-    id: rule,
-    tone: "bad",
-    lines: [
-      ...(fails === 0 ? [] : [{ label: "fails", text: `in ${printCount(fails)}` }]),
-      ...(unsettled === 0
-        ? []
-        : [{ label: "not sure", text: `to hold in ${printCount(unsettled)}, as it is demanded` }]),
-      ...(nearest === undefined ? [] : [{ label: "nearest", text: describeMiss(nearest) }]),
-    ],
-  };
-}
-
 /** What was compared, for people. */
 export function objectiveOf({ terms }: SearchResult): string {
   const used = aimNames.filter((aim) => terms.weights[aim] > 0);
   if (used.length === 1) return aims[used[0]!];
   return `a weighted sum of ${used.join(", ")}`;
-}
-
-function fallenSection({ fellOut }: SearchResult): readonly DocumentSection[] {
-  if (fellOut.length === 0) return [];
-  const more = fellOut.length - NAMED.rules;
-  return [
-    {
-      heading: "Why others fell out",
-      intro:
-        "Each combination is counted under the first rule that takes it out; others may take it out as well. The nearest is the one of those looked at that misses by least.",
-      items: [
-        ...fellOut.slice(0, NAMED.rules).map(fallenItem),
-        ...(more > 0
-          ? [{ title: `${countOf(more, "more rule")}: see the JSON`, tone: "faint" as const, lines: [] }]
-          : []),
-      ],
-    },
-  ];
 }
 
 function leadOf(result: SearchResult): readonly DocumentLine[] {
@@ -161,7 +122,7 @@ export function describeSearch(result: SearchResult): ReportDocument {
               items: front.map((found, index) => foundItem(found, index + 1, result)),
             },
           ]),
-      ...fallenSection(result),
+      ...describeFallen(result),
     ],
     closing: [DISCLAIMER],
   };

@@ -91,7 +91,7 @@ export async function search(options: SearchOptions): Promise<SearchResult> {
   if (set?.use !== undefined) values.set("use", { kind: "choice", value: set.use, provenance: "target" });
   const run = new SearchRun({ ...build, values }, rules, quantities, { ...options, set: set?.id });
   const begun = Date.now();
-  const startedAt = run.walk.progress;
+  const startedAt = run.walk.path.progress;
   let breathed = begun;
   let told = begun;
   while (!run.walk.done) {
@@ -103,7 +103,7 @@ export async function search(options: SearchOptions): Promise<SearchResult> {
     if (signal?.aborted === true) return run.result();
     if (onProgress === undefined || breathed - told < BETWEEN) continue;
     told = breathed;
-    const share = run.walk.progress;
+    const share = run.walk.path.progress;
     const elapsed = (breathed - begun) / 1000;
     const remaining = share > startedAt ? (elapsed * (1 - share)) / (share - startedAt) : Infinity;
     onProgress({ share, elapsed, remaining, steps: run.walk.steps, result: () => run.result() });
