@@ -9,4 +9,5 @@ tool("time how soon a report follows a change", ["node", "tests/bench/runLive.ts
 tool("time verdicts beside other rule libraries", ["node", "tests/bench/runVerdicts.ts"]);
 tool("time changes of a build and walks over parts lists", ["node", "tests/bench/runFast.ts"]);
 tool("watch the memory of a stream of builds", ["node", "tests/bench/runStream.ts"]);
+tool("time the search of parts lists", ["node", "tests/bench/runSearch.ts"]);
 console.log(`\nDone in ${total()}.`);

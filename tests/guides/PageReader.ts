@@ -1,10 +1,11 @@
 import { spawnSync } from "node:child_process";
+import { readPartsListText } from "trialfit";
 import type { FencedBlock } from "../../site/src/data/fencedBlocks.ts";
 import { changedBuild } from "./changedBuild.ts";
 import { commandsOf } from "./commandsOf.ts";
 import { excerpt } from "./excerpt.ts";
 import { ranElsewhere } from "./ranElsewhere.ts";
-import { readFragment } from "./readFragment.ts";
+import { problemsOf, readFragment } from "./readFragment.ts";
 import type { Tried } from "./Tried.ts";
 import { type Ran, WorkFolder } from "./WorkFolder.ts";
 
@@ -33,6 +34,7 @@ export class PageReader {
     if (other !== undefined && language !== "sh")
       return this.#keep(block, { block, how: other, problems: [] });
     if (language === "yaml") return this.#yaml(block);
+    if (language === "csv") return this.#list(block);
     if (language === "sh") return this.#shell(block);
     if (RUN_WITH[language] !== undefined) return this.#code(block);
     if (language === "text" || language === "json") return this.#output(block);
@@ -60,6 +62,18 @@ export class PageReader {
     const text = kind === "piece of a build" ? changedBuild(build, block.text) : block.text;
     if (kind.endsWith("build") && problems.length === 0) this.#builds.set(name, text);
     return this.#keep({ ...block, text }, { block, how: `judged as a ${kind}`, problems });
+  }
+
+  /** A parts list, read as `trialfit parts` reads it. */
+  async #list(block: FencedBlock): Promise<Tried> {
+    const { title = `line ${block.line}.csv`, wrong } = block.options;
+    const found = await problemsOf(() => void readPartsListText(block.text, title));
+    const refused = found.length === 0 ? ["shown as wrong, and nothing is wrong with it"] : [];
+    return this.#keep(block, {
+      block,
+      how: wrong === undefined ? "read as a parts list" : "refused",
+      problems: wrong === undefined ? found : refused,
+    });
   }
 
   async #shell(block: FencedBlock): Promise<Tried> {

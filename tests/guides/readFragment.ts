@@ -6,6 +6,7 @@ import {
   formatProblem,
   printRule,
   readBuildText,
+  readPartsListText,
   readSetText,
   reviewRule,
 } from "trialfit";
@@ -31,6 +32,8 @@ export async function readFragment(text: string, name: string, build: string) {
   const data = dataOf(text);
   if (!isData(data)) throw new Error(`${name}: no YAML of keys and values`);
   if ("trialfit" in data) return { kind: "build", problems: await problemsOf(() => judged(text, name)) };
+  if ("part" in data && "parts" in data)
+    return { kind: "parts list", problems: await problemsOf(() => void readPartsListText(text, name)) };
   if ("extends" in data) return { kind: "set", problems: await problemsOf(() => departing(text, name)) };
   if ("id" in data) {
     const { problems, score } = reviewRule(text, name);
@@ -63,7 +66,8 @@ function departing(text: string, name: string): void {
     throw new Error(`${name}: changes nothing`);
 }
 
-async function problemsOf(read: () => void | Promise<void>): Promise<readonly string[]> {
+/** What is wrong with something that a reader refuses. */
+export async function problemsOf(read: () => void | Promise<void>): Promise<readonly string[]> {
   try {
     await read();
     return [];

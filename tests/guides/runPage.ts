@@ -6,7 +6,7 @@ import type { Tried } from "./Tried.ts";
 export async function runPage(page: string): Promise<readonly Tried[]> {
   const reader = new PageReader();
   const blocks = fencedBlocks(page);
-  const isFile = ({ language }: FencedBlock) => language === "yaml";
+  const isFile = ({ language }: FencedBlock) => language === "yaml" || language === "csv";
   try {
     const tried: Tried[] = [];
     for (const block of [...blocks.filter(isFile), ...blocks.filter((one) => !isFile(one))])

@@ -4,15 +4,17 @@ import { check } from "./commands/check.ts";
 import { diff } from "./commands/diff.ts";
 import { explain } from "./commands/explain.ts";
 import { papers } from "./commands/papers.ts";
+import { parts } from "./commands/parts.ts";
 import { readings } from "./commands/readings.ts";
 import { rule } from "./commands/rule.ts";
 import { schema } from "./commands/schema.ts";
+import { search } from "./commands/search.ts";
 import { solve } from "./commands/solve.ts";
 import { ExitCode } from "./ExitCode.ts";
 import { printProblems } from "./printProblems.ts";
 import { UsageError } from "./UsageError.ts";
 
-const commands = { check, diff, explain, papers, readings, rule, schema, solve };
+const commands = { check, diff, explain, papers, parts, readings, rule, schema, search, solve };
 
 const main = defineCommand({
   meta: { name: "trialfit", version, description: "Check a planned engine before its parts are ordered" },

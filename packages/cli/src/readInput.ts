@@ -17,13 +17,13 @@ async function readAll(
   for await (const chunk of stream) {
     const buffer = Buffer.from(chunk);
     size += buffer.length;
-    if (size > most) refuse(file, `more than ${most} bytes`, `${what} of a few kilobytes`);
+    if (size > most) refuse(file, `more than ${most} bytes`, `${what} of at most ${most} bytes`);
     chunks.push(buffer);
   }
   try {
     return new TextDecoder("utf-8", { fatal: true }).decode(Buffer.concat(chunks));
   } catch {
-    return refuse(file, "bytes that are not UTF-8 text", "YAML or JSON in UTF-8");
+    return refuse(file, "bytes that are not UTF-8 text", "text in UTF-8");
   }
 }
 
@@ -36,7 +36,7 @@ async function readAll(
 export async function readInput(
   file: string,
   what = "a build file",
-  most: number = MAX_SOURCE_LENGTH,
+  most = MAX_SOURCE_LENGTH,
 ): Promise<string> {
   if (file === "-") return readAll(process.stdin, "standard input", what, most);
   let size: number;

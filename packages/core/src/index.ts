@@ -21,6 +21,24 @@ export {
 export { readAnswers } from "./author/scaffold/readAnswers.ts";
 export { type Scaffold, scaffoldRule } from "./author/scaffold/scaffoldRule.ts";
 export { type RuleScore, scoreRule } from "./author/scoreRule.ts";
+export { describeLists } from "./choose/lists/describeLists.ts";
+export { CURRENCY, listColumns } from "./choose/lists/listColumns.ts";
+export { type ListedPart, type PartsList, PRICE_SHARES } from "./choose/lists/PartsList.ts";
+export { listLimits } from "./choose/lists/RawList.ts";
+export { readPartsListText } from "./choose/lists/readPartsListText.ts";
+export { type PartNamed, withParts } from "./choose/lists/withParts.ts";
+export { describeSearch } from "./choose/search/describeSearch.ts";
+export { mergeSearches, type ShardResult } from "./choose/search/mergeSearches.ts";
+export { type Aim, aimNames, aims } from "./choose/search/Objective.ts";
+export type { WeightTexts } from "./choose/search/readWeights.ts";
+export type {
+  FallenRule,
+  FoundParts,
+  NearestMissed,
+  SearchResult,
+  SearchTerms,
+} from "./choose/search/SearchResult.ts";
+export { type SearchOptions, type SearchProgress, search } from "./choose/search/search.ts";
 export { describeSolution } from "./choose/solve/describeSolution.ts";
 export type { Solution, SolvedAim, SolvedField } from "./choose/solve/Solution.ts";
 export { solve } from "./choose/solve/solve.ts";

@@ -222,6 +222,9 @@ export const unitTable: readonly Unit[] = [
       ["ms", "", "0.001", "millisecond"],
       ["min", "", "60", "minute"],
       ["h", "", "3600", "hour"],
+      // Accepted beside the SI (SI Brochure, 9th edition, table 8); seven of them make a week (ISO 8601).
+      ["d", "day|days", "86400", "day"],
+      ["wk", "week|weeks", "604800", "week"],
     ],
   ),
   ...rows(TEMPERATURE, [["K", "", "1", "kelvin"]]),

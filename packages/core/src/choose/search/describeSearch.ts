@@ -1,0 +1,129 @@
+import { countOf } from "../../read/countOf.ts";
+import { DISCLAIMER } from "../../report/describeReport.ts";
+import type { DocumentItem, DocumentLine, ReportDocument } from "../../report/ReportDocument.ts";
+import { formatNumber } from "../../units/formatNumber.ts";
+import { describeFallen } from "./describeFallen.ts";
+import { aimNames, aims } from "./Objective.ts";
+import { printCount } from "./printCount.ts";
+import type { FoundParts, SearchResult } from "./SearchResult.ts";
+
+/** As many ids as are named. */
+const NAMED = 6;
+
+/** Relative margins are shares: two digits say what there is to say. */
+const share = (value: number) => value.toFixed(2).replace("-", "−");
+
+function totalsOf({ cost, mass, time, margin }: FoundParts, currency: string | undefined): string {
+  return [
+    ...(cost === undefined ? [] : [`${cost.toFixed(2)} ${currency ?? ""}`.trim()]),
+    ...(mass === undefined ? [] : [formatNumber(mass, "kg", { decimals: 3 })]),
+    ...(time === undefined ? [] : [`there in ${formatNumber(time, "d", { digits: 4 })}`]),
+    ...(margin === undefined ? [] : [`least margin ${share(margin.value)}`]),
+  ].join(" · ");
+}
+
+function named(ids: readonly string[]): string {
+  const more = ids.length - NAMED;
+  return [...ids.slice(0, NAMED), ...(more > 0 ? [`${more} more`] : [])].join(", ");
+}
+
+function stopsOf({ stops }: FoundParts): readonly DocumentLine[] {
+  const { holds, open, unknown, toConfirm, notApplicable } = stops;
+  const settled = `${countOf(holds, "stop rule")} surely ${holds === 1 ? "holds" : "hold"}, ${notApplicable} not applicable${toConfirm === 0 ? "" : `, ${toConfirm} to be confirmed by a person`}`;
+  return [
+    { label: "rules", text: settled },
+    ...(open.length === 0
+      ? []
+      : [{ label: "open", text: `${open.length}: ${named(open)}`, tone: "doubt" as const }]),
+    ...(unknown.length === 0
+      ? []
+      : [{ label: "unknown", text: `${unknown.length}: ${named(unknown)}`, tone: "doubt" as const }]),
+  ];
+}
+
+function foundItem(found: FoundParts, number: number, { kinds, terms }: SearchResult): DocumentItem {
+  const labels = new Map(kinds.map(({ part, label }) => [part, label]));
+  const { margin } = found;
+  const settled = found.stops.open.length + found.stops.unknown.length === 0;
+  return {
+    title: `${number}. ${totalsOf(found, terms.currency)}`,
+    tone: settled ? "good" : "doubt",
+    lines: [
+      ...found.parts.map(({ part, id, name }, index) => ({
+        ...(index === 0 ? { label: "parts" } : {}),
+        text: `${(labels.get(part) ?? part).toLowerCase()} ${id}${name === undefined ? "" : `: ${name}`}`,
+      })),
+      ...(found.aims ?? []).map(({ label, unit = "1", decimals, value }) => ({
+        label: "aim",
+        text: `${label} ${value === undefined ? "cannot be worked out: inputs are missing" : formatNumber(value, unit, decimals === undefined ? {} : { decimals })}`,
+      })),
+      ...(margin === undefined ? [] : [{ label: "nearest", text: `to its limit: ${margin.rule}` }]),
+      ...stopsOf(found),
+    ],
+  };
+}
+
+/** What was compared, for people. */
+export function objectiveOf({ terms }: SearchResult): string {
+  const used = aimNames.filter((aim) => terms.weights[aim] > 0);
+  if (used.length === 1) return aims[used[0]!];
+  return `a weighted sum of ${used.join(", ")}`;
+}
+
+function leadOf(result: SearchResult): readonly DocumentLine[] {
+  const { best, front, combinations, reached, outranked, complete, kinds, terms, unseen, shard } = result;
+  const found = best.length + (front?.length ?? 0);
+  const all = `${printCount(combinations)} of ${countOf(kinds.length, "kind")} of parts`;
+  const lines: DocumentLine[] = [];
+  if (!complete)
+    lines.push({
+      text: "Stopped before the end: better ones may be among those not looked at.",
+      tone: "bad",
+    });
+  lines.push(
+    found === 0
+      ? { text: `None of ${all} fits.`, tone: "bad" }
+      : { text: `Searched ${all} by ${objectiveOf(result)}.`, tone: "good" },
+  );
+  const rest = terms.countAll
+    ? ""
+    : `; ${printCount(outranked)} could not be among the best, whether they fit or not`;
+  lines.push({ text: `${printCount(reached)} fit to the end${rest}.`, tone: "faint" });
+  if (shard.of > 1)
+    lines.push({ text: `Shard ${shard.part} of ${shard.of}: merge it with the others.`, tone: "doubt" });
+  if (unseen.length > 0)
+    lines.push({
+      text: `Confirmed of parts that are exchanged, so to be confirmed again: ${named(unseen)}.`,
+      tone: "doubt",
+    });
+  return lines;
+}
+
+/** Lays out what a search found: the best, the front, and why the rest fell out. */
+export function describeSearch(result: SearchResult): ReportDocument {
+  const { best, front = [], terms } = result;
+  return {
+    title: result.build,
+    lead: leadOf(result),
+    sections: [
+      ...(best.length === 0
+        ? []
+        : [
+            {
+              heading: `The best by ${objectiveOf(result)}`,
+              items: best.map((found, index) => foundItem(found, index + 1, result)),
+            },
+          ]),
+      ...(front.length === 0
+        ? []
+        : [
+            {
+              heading: `No other beats these in ${terms.front.join(", ")} together`,
+              items: front.map((found, index) => foundItem(found, index + 1, result)),
+            },
+          ]),
+      ...describeFallen(result),
+    ],
+    closing: [DISCLAIMER],
+  };
+}

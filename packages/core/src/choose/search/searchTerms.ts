@@ -1,0 +1,34 @@
+import { readWeights } from "./readWeights.ts";
+import type { SearchTerms } from "./SearchResult.ts";
+import type { SearchSpace } from "./SearchSpace.ts";
+import type { SearchOptions } from "./search.ts";
+
+/** As many combinations as are kept at most. */
+const MOST_BEST = 1000;
+/** As many shards as a search may be cut into. */
+export const MOST_SHARDS = 1_000_000;
+
+/** @throws RangeError when it is no whole number in its range */
+export function whole(what: string, value: number, least: number, most: number): number {
+  if (Number.isInteger(value) && value >= least && value <= most) return value;
+  throw new RangeError(`${what} ${value}: expected a whole number from ${least} to ${most}`);
+}
+
+/** What a search is asked for, with what is taken where nothing is said. @throws RangeError, DimensionError */
+export function searchTerms(
+  options: SearchOptions & { readonly set?: string | undefined },
+  space: SearchSpace,
+): SearchTerms {
+  const { objective = "cost", best = 10, front = [], demand, inStock, countAll, stage, set } = options;
+  return {
+    weights: readWeights(objective),
+    ...(space.currency === undefined ? {} : { currency: space.currency }),
+    best: whole("best", best, 0, MOST_BEST),
+    front: [...new Set(front)],
+    demand: demand === true,
+    inStock: inStock === true,
+    countAll: countAll === true,
+    ...(stage === undefined ? {} : { stage }),
+    ...(set === undefined ? {} : { set }),
+  };
+}
