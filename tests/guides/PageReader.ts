@@ -1,5 +1,6 @@
 import { spawnSync } from "node:child_process";
 import { readPartsListText } from "trialfit";
+import { readSheet } from "../../packages/core/src/papers/takeIn/readSheet.ts";
 import type { FencedBlock } from "../../site/src/data/fencedBlocks.ts";
 import { changedBuild } from "./changedBuild.ts";
 import { commandsOf } from "./commandsOf.ts";
@@ -64,14 +65,17 @@ export class PageReader {
     return this.#keep({ ...block, text }, { block, how: `judged as a ${kind}`, problems });
   }
 
-  /** A parts list, read as `trialfit parts` reads it. */
+  /** A parts list, read as `trialfit parts` reads it, or a filled measurement sheet, as `trialfit readings` does. */
   async #list(block: FencedBlock): Promise<Tried> {
     const { title = `line ${block.line}.csv`, wrong } = block.options;
-    const found = await problemsOf(() => void readPartsListText(block.text, title));
+    const isSheet = /^entry,/.test(block.text);
+    const found = await problemsOf(() =>
+      isSheet ? void readSheet(block.text, title) : void readPartsListText(block.text, title),
+    );
     const refused = found.length === 0 ? ["shown as wrong, and nothing is wrong with it"] : [];
     return this.#keep(block, {
       block,
-      how: wrong === undefined ? "read as a parts list" : "refused",
+      how: wrong === undefined ? `read as a ${isSheet ? "measurement sheet" : "parts list"}` : "refused",
       problems: wrong === undefined ? found : refused,
     });
   }

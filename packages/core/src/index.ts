@@ -88,6 +88,7 @@ export { compileRules } from "./judge/compileRules.ts";
 export { decideLimit, type Lookup } from "./judge/decide.ts";
 export type { Fact } from "./judge/Fact.ts";
 export { factNames, factType } from "./judge/factCatalog.ts";
+export { decidingFacts, fieldsOfRule, fieldsUnder, type Ways } from "./judge/fieldsOfRule.ts";
 export { RuleError } from "./judge/RuleError.ts";
 export { checkDrawing, type Drawing, type HoldsIn, MOST_DRAWS } from "./judge/sampleVerdicts.ts";
 export { type BandEnd, type TemplatePiece, templateNames, templatePieces } from "./judge/templateNames.ts";

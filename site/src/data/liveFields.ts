@@ -1,9 +1,11 @@
 import {
   type CompiledRule,
   type DimensionValue,
+  decidingFacts,
   type Field,
   fieldLabel,
   fields,
+  fieldsOfRule,
   fromSi,
   parseDimension,
   unitOf,
@@ -13,7 +15,6 @@ import { confirmationRule } from "../live/confirmationRule.ts";
 import { rules } from "./catalog.ts";
 import { type DemoBuild, demoBuilds } from "./demoBuilds.ts";
 import { entryOf } from "./entryOf.ts";
-import { decidingFacts, fieldsOfRule } from "./ruleFields.ts";
 
 /** A unit of a menu: SI value of its zero mark, and of one step in it. */
 export interface LiveUnit {

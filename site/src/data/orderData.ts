@@ -1,7 +1,6 @@
-import { type CompiledRule, type Field, fields, parts } from "trialfit";
+import { type CompiledRule, type Field, fields, fieldsOfRule, parts } from "trialfit";
 import { rules } from "./catalog.ts";
 import type { OrderBook } from "./OrderBook.ts";
-import { fieldsOfRule } from "./ruleFields.ts";
 
 /** Parts that somebody sells, in the order of the build file. */
 export const boughtParts = parts.map(({ spec }) => spec).filter(({ bought }) => bought !== false);

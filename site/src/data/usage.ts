@@ -1,6 +1,5 @@
-import { type CompiledRule, pathsOf, type Quantity } from "trialfit";
+import { type CompiledRule, fieldsUnder, pathsOf, type Quantity } from "trialfit";
 import { quantityList, rules } from "./catalog.ts";
-import { fieldsUnder } from "./ruleFields.ts";
 
 /** Rules that read or print this fact. */
 export function rulesUsing(fact: string): readonly CompiledRule[] {

@@ -1,8 +1,8 @@
 import { writeFile } from "node:fs/promises";
 import { type ArgsDef, defineCommand } from "citty";
+import { formatProblem } from "trialfit";
 import { takeReadings } from "trialfit/papers";
 import { ExitCode } from "../ExitCode.ts";
-import { printProblems } from "../printProblems.ts";
 import { readInput } from "../readInput.ts";
 import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
 
@@ -38,7 +38,7 @@ export const readings = defineCommand({
     process.stderr.write(
       `${taken.length} readings taken, ${known} known before, ${refused.length} refused\n`,
     );
-    if (refused.length > 0) printProblems(refused);
+    for (const problem of refused) process.stderr.write(`${formatProblem(problem)}\n`);
     process.exitCode = refused.length > 0 ? ExitCode.stops : ExitCode.sound;
   },
 });

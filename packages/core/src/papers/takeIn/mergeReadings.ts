@@ -77,8 +77,14 @@ function planned(entry: Entry): string | undefined {
 /**
  * The entry of a dimension with one more reading in it.
  * @param there what was measured at this slot before: it is kept under `replaces` with the reason
+ * @param places how many cylinders, crankpins or main bearings there are, where the build tells
  */
-export function mergeReadings(entry: Entry, reading: Reading, there: string | undefined): Entry {
+export function mergeReadings(
+  entry: Entry,
+  reading: Reading,
+  there: string | undefined,
+  places?: number,
+): Entry {
   const { slot, text, because } = reading;
   const steps = stepsOf(slot);
   const where = steps.length === 0 ? "" : `${steps.join(", ")}: `;
@@ -86,7 +92,8 @@ export function mergeReadings(entry: Entry, reading: Reading, there: string | un
     there === undefined
       ? undefined
       : defined({ was: `${where}${there}`, because, by: reading.by, on: reading.on });
-  const { tolerance: _, made: __, provenance: ___, value, readings, ...rest } = entry;
+  const { tolerance: _, made: __, provenance: ___, value: ____, readings, ...rest } = entry;
+  const all = withLeaf(readings, steps.length === 0 ? ["1"] : steps, text);
   const notes = [
     rest.note,
     planned(entry),
@@ -97,7 +104,7 @@ export function mergeReadings(entry: Entry, reading: Reading, there: string | un
     ...rest,
     ...(steps.length === 0
       ? { value: text, provenance: "measured" }
-      : { readings: withLeaf(readings, steps, text), ...valueBeside(entry, value) }),
+      : { readings: all, ...valueBeside(entry, Object.keys(all).length, places) }),
     instrument: together(entry.instrument, reading.instrument),
     uncertainty: wider(entry.uncertainty, reading.uncertainty),
     temperature: reading.temperature ?? entry.temperature,
@@ -109,10 +116,9 @@ export function mergeReadings(entry: Entry, reading: Reading, there: string | un
   });
 }
 
-/** The planned value stays beside the readings: it is what the places have that were not measured yet. */
-function valueBeside(entry: Entry, value: unknown): Entry {
-  if (value === undefined) return {};
-  const tolerance = entry.tolerance === undefined ? {} : { tolerance: entry.tolerance };
-  const measured = entry.provenance === "measured" || entry.instrument !== undefined;
-  return measured ? {} : { value, ...tolerance, ...(entry.made === undefined ? {} : { made: entry.made }) };
+/** The planned value stays beside the readings while a place was not measured: it is what that place has. */
+function valueBeside(entry: Entry, measured: number, places: number | undefined): Entry {
+  if (entry.value === undefined || measured === places) return {};
+  const { value, tolerance, made } = entry;
+  return defined({ value, tolerance, made });
 }

@@ -64,6 +64,17 @@ describe("readings that come back", () => {
     expect(read.values.get("piston.crownVolume")).toMatchObject({ positions: { 1: { nominal: 5.3e-6 } } });
   });
 
+  it("leave the planned size to the places that were not measured, until there is none", () => {
+    const rows = ["1", "2", "3", "4"].map((position) => ({ ...bore, position, reading: `86.50${position}` }));
+    const { text: partly, build: some } = take(...rows.slice(0, 3));
+    expect(partly).toContain("86.500 mm ± 0.010");
+    expect(some.values.get("block.bore")).toMatchObject({ elsewhere: { nominal: 0.0865 } });
+    const { build: all } = take(...rows);
+    const value = all.values.get("block.bore")!;
+    expect(value).not.toHaveProperty("elsewhere");
+    expect(value).toMatchObject({ note: expect.stringContaining("planned 86.500 mm ± 0.010") });
+  });
+
   it("of several places come together", () => {
     const { build: read, taken } = take(
       { ...bore, reading: "86.507", by: "B. K." },

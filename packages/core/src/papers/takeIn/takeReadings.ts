@@ -167,7 +167,9 @@ export function takeReadings(text: string, file: string, sheet: string, sheetFil
           `${reading.text}, where ${there} was measured before`,
           'a reason in "correction because": nothing measured is overwritten',
         );
-      const after = mergeReadings(before, reading, there);
+      const spec = specOf(path);
+      const places = spec.per === undefined ? undefined : countOf(spec.per, build.values);
+      const after = mergeReadings(before, reading, there, places);
       // The whole file is read with each row, so that a row that does not go with it is named by its line.
       readBuildText(editBuildText(text, editsOf(new Map([...entries, [path, after]])), file), file);
       entries.set(path, after);
