@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useMemo, useReducer, useRef } from "preact/hooks";
+import { startWorker } from "../../worker/startWorker.ts";
 import type {
   DocumentView,
   Entry,
@@ -10,7 +11,6 @@ import type {
 } from "../protocol.ts";
 import { History } from "./History.ts";
 import { keepText } from "./keepText.ts";
-import { startWorker } from "./startWorker.ts";
 
 export interface BenchState {
   readonly history: History;

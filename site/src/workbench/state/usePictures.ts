@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from "preact/hooks";
+import { startWorker } from "../../worker/startWorker.ts";
 import type { Choice, Drawing, FromViewer, View } from "../protocol.ts";
-import { startWorker } from "./startWorker.ts";
 
 export interface Pictures {
   readonly still: readonly Drawing[];
