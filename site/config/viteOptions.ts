@@ -1,6 +1,6 @@
 import { fileURLToPath } from "node:url";
 import type { Plugin, UserConfig } from "vite";
-import { constantsApart } from "./constantsApart.ts";
+import { constantsApart } from "./apart/constantsApart.ts";
 import { standIns } from "./standIns.ts";
 
 const at = (path: string) => fileURLToPath(new URL(`../src/${path}`, import.meta.url));

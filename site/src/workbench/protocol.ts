@@ -156,6 +156,8 @@ export type FromViewer = { readonly sequence: number } & (
       readonly charts: readonly Choice[];
       readonly marks: readonly Choice[];
     }
+  /** The values of a chart as a table; empty where there is nothing to draw. */
+  | { readonly kind: "tabulated"; readonly title: string; readonly table: string }
   | { readonly kind: "turned"; readonly mechanism: string; readonly chart: string }
   | { readonly kind: "blank" }
 );

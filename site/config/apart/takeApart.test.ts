@@ -2,7 +2,7 @@ import { fc, test } from "@fast-check/vitest";
 import { describe, expect } from "vitest";
 import { takeApart } from "./takeApart.ts";
 
-const names = { next: "next", texts: "texts" };
+const names = { next: "next", numbered: "kept" };
 
 /** What a module without imports exports. */
 async function run(code: string): Promise<Record<string, unknown>> {
@@ -10,10 +10,10 @@ async function run(code: string): Promise<Record<string, unknown>> {
 }
 
 async function runApart(code: string) {
-  const { code: rest, inOrder, texts } = takeApart(code, names);
-  const data = JSON.stringify([inOrder, texts]);
-  const head = `const [all, texts] = JSON.parse(${JSON.stringify(data)}); let at = 0; const next = () => all[at++];\n`;
-  return { rest, inOrder, texts, exports: await run(head + rest) };
+  const { code: rest, inOrder, numbered } = takeApart(code, names);
+  const data = JSON.stringify([inOrder, numbered]);
+  const head = `const [all, kept] = JSON.parse(${JSON.stringify(data)}); let at = 0; const next = () => all[at++];\n`;
+  return { rest, exports: await run(head + rest) };
 }
 
 const long = "a text that is long enough to be moved";
@@ -51,6 +51,19 @@ describe("a script without its constants", () => {
     for (const name of ["first", "made", "got"]) expect(exports[name], name).toEqual(plain[name]);
     expect((exports.made as unknown[][])[0]![0]).not.toBe((exports.made as unknown[][])[1]![0]);
     expect(rest).not.toContain(`${long} f`);
+  });
+  test("makes a new group at each call, whatever was done to the one before", async () => {
+    const code = `
+      const make = (x) => ({ id: "${long} a", on: true, x, list: [1, "${long} b", null, 2.5e-3] });
+      const flat = () => ({ id: "${long} c", valid: "${long} d" });
+      const nested = () => ({ id: "${long} e", within: { text: "${long} f" }, more: [["${long} g"]] });
+      export const first = [make(1), flat(), nested()];
+      for (const one of first) { one.id = "changed"; (one.list ?? one.within ?? []).text = 1; one.more?.[0].push(3); }
+      export const again = [make(2), flat(), nested()];`;
+    const { exports } = await runApart(code);
+    const plain = await run(code);
+    expect(exports.again).toStrictEqual(plain.again);
+    expect(exports.first).toStrictEqual(plain.first);
   });
   test("leaves alone what is no value", async () => {
     const code = `"use strict, and a long directive it is";

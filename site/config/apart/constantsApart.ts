@@ -6,9 +6,11 @@ import { takeApart } from "./takeApart.ts";
 /** A script with less than this in it [characters of JSON] is not worth a file more. */
 const LEAST = 4_000;
 
+const own = ["constantOf", "reachWithin", "takeApart", "constantsApart"].map(
+  (name) => new URL(`./${name}.ts`, import.meta.url),
+);
 const way = createHash("sha256")
-  .update(readFileSync(new URL("./takeApart.ts", import.meta.url)))
-  .update(readFileSync(new URL(import.meta.url)))
+  .update(own.map((file) => readFileSync(file, "utf8")).join(""))
   .digest("hex");
 
 function freeName(code: string, wish: string): string {
@@ -33,14 +35,14 @@ export function constantsApart(): Plugin {
       handler(_, bundle) {
         for (const chunk of Object.values(bundle)) {
           if (chunk.type !== "chunk") continue;
-          const names = { next: freeName(chunk.code, "next"), texts: freeName(chunk.code, "texts") };
-          const { code, inOrder, texts } = takeApart(chunk.code, names);
-          const source = JSON.stringify([inOrder, texts]);
+          const names = { next: freeName(chunk.code, "next"), numbered: freeName(chunk.code, "kept") };
+          const { code, inOrder, numbered } = takeApart(chunk.code, names);
+          const source = JSON.stringify([inOrder, numbered]);
           if (source.length < LEAST) continue;
           const file = this.getFileName(this.emitFile({ type: "asset", name: `${chunk.name}.json`, source }));
           const address = `new URL("./${file.slice(file.lastIndexOf("/") + 1)}",import.meta.url)`;
           const read = `await fetch(${address}).then(a=>{if(!a.ok)throw new Error(a.url+": "+a.status);return a.json()})`;
-          chunk.code = `const[${names.next}s,${names.texts}]=${read};let ${names.next}i=0;function ${names.next}(){return ${names.next}s[${names.next}i++]}${code}`;
+          chunk.code = `const[${names.next}s,${names.numbered}]=${read};let ${names.next}i=0;function ${names.next}(){return ${names.next}s[${names.next}i++]}${code}`;
         }
       },
     },
