@@ -88,6 +88,14 @@ export interface ReportView extends DocumentView {
   readonly wanted: readonly { readonly path: string; readonly rules: number }[];
 }
 
+/** An item, or the place of one that is the same as in the message before: counted through all its sections. */
+export type PackedItem = ItemView | number;
+
+/** A report as it is sent: what did not change since the message before is not sent again. */
+export interface PackedReport extends Omit<ReportView, "sections"> {
+  readonly sections: readonly (Omit<SectionView, "items"> & { readonly items: readonly PackedItem[] })[];
+}
+
 /** What is judged: the rules of a stage, with the limits of a set. */
 export interface JudgeOptions {
   readonly stage?: Stage | undefined;
@@ -114,7 +122,7 @@ export type FromWorker = { readonly revision: number } & (
     }
   | {
       readonly kind: "report";
-      readonly view: ReportView;
+      readonly view: PackedReport;
       readonly done: boolean;
       /** Time from the change to the first report, and to this one [ms]. */
       readonly first: number;

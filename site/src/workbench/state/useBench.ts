@@ -11,6 +11,7 @@ import type {
 } from "../protocol.ts";
 import { History } from "./History.ts";
 import { keepText } from "./keepText.ts";
+import { UnpackReport } from "./UnpackReport.ts";
 
 export interface BenchState {
   readonly history: History;
@@ -31,7 +32,7 @@ export interface BenchState {
 }
 
 type Act =
-  | { readonly kind: "told"; readonly message: FromWorker; readonly by: string }
+  | { readonly kind: "told"; readonly message: Told; readonly by: string }
   | { readonly kind: "busy" }
   | { readonly kind: "history"; readonly history: History }
   | { readonly kind: "options"; readonly options: JudgeOptions }
@@ -52,7 +53,11 @@ const empty: BenchState = {
   failure: undefined,
 };
 
-function told(state: BenchState, message: FromWorker, by: string): BenchState {
+/** What the worker told, its reports whole. */
+type Told = Exclude<FromWorker, { kind: "report" }> | Unpacked;
+type Unpacked = Omit<Extract<FromWorker, { kind: "report" }>, "view"> & { readonly view: ReportView };
+
+function told(state: BenchState, message: Told, by: string): BenchState {
   switch (message.kind) {
     case "text": {
       const { text, name, entries, troubles } = message;
@@ -115,7 +120,10 @@ export function useBench(): readonly [BenchState, BenchActions] {
 
   useEffect(() => {
     const made = startWorker();
-    made.addEventListener("message", ({ data }: MessageEvent<FromWorker>) => {
+    const packing = new UnpackReport();
+    made.addEventListener("message", ({ data: sentBy }: MessageEvent<FromWorker>) => {
+      // Reports rest on those before: one that comes too late is unpacked all the same.
+      const data = sentBy.kind === "report" ? { ...sentBy, view: packing.unpack(sentBy.view) } : sentBy;
       if (data.revision < revision.current && data.kind !== "text") return;
       dispatch({ kind: "told", message: data, by: reasons.current.get(data.revision) ?? "" });
       reasons.current.delete(data.revision);

@@ -1,7 +1,8 @@
+import { Component } from "preact";
 import { VerdictMark } from "../../components/VerdictMark.tsx";
 import { href } from "../../data/href.ts";
-import type { ItemView } from "../protocol.ts";
-import type { BenchActions, BenchState } from "../state/useBench.ts";
+import type { Entry, ItemView, Trouble } from "../protocol.ts";
+import type { BenchActions } from "../state/useBench.ts";
 import { ConfirmForm } from "./ConfirmForm.tsx";
 import { LineList } from "./LineList.tsx";
 import { Markup } from "./Markup.tsx";
@@ -12,12 +13,14 @@ interface Props {
   readonly nameOf: (path: string) => string | undefined;
   /** Goes to the field of an entry. */
   readonly goTo: (path: string) => void;
-  readonly state: BenchState;
+  /** What a person said of it so far, and what is wrong with that. */
+  readonly said: Entry | undefined;
+  readonly troubles: readonly Trouble[];
   readonly actions: BenchActions;
 }
 
 /** One finding: its verdict and numbers at a glance, everything else when it is opened. */
-export function FindingItem({ item, nameOf, goTo, state, actions }: Props) {
+function Finding({ item, nameOf, goTo, said, troubles, actions }: Props) {
   const { id, word, weight, work, lines, needs = [], spread } = item;
   const band = lines.find((line) => line.band !== undefined);
   const entries = needs.flatMap((path) => {
@@ -54,12 +57,7 @@ export function FindingItem({ item, nameOf, goTo, state, actions }: Props) {
         </p>
       )}
       {item.confirmation !== undefined && (
-        <ConfirmForm
-          path={item.confirmation}
-          entry={state.entries[item.confirmation]}
-          troubles={state.troubles.filter(({ path }) => path === item.confirmation)}
-          actions={actions}
-        />
+        <ConfirmForm path={item.confirmation} entry={said} troubles={troubles} actions={actions} />
       )}
       {word !== undefined && id !== undefined && (
         <p>
@@ -68,4 +66,15 @@ export function FindingItem({ item, nameOf, goTo, state, actions }: Props) {
       )}
     </details>
   );
+}
+
+/** The same, drawn anew only where something of it changed: a report has hundreds, a keystroke changes few. */
+export class FindingItem extends Component<Props> {
+  override shouldComponentUpdate(next: Props): boolean {
+    return (Object.keys(next) as (keyof Props)[]).some((key) => next[key] !== this.props[key]);
+  }
+
+  override render() {
+    return <Finding {...this.props} />;
+  }
 }

@@ -1,5 +1,5 @@
 import { useMemo, useState } from "preact/hooks";
-import type { ItemView, ReportView } from "../protocol.ts";
+import type { ItemView, ReportView, Trouble } from "../protocol.ts";
 import type { BenchActions, BenchState } from "../state/useBench.ts";
 import { FindingItem } from "./FindingItem.tsx";
 import { useUnfoldedInPrint } from "./useUnfoldedInPrint.ts";
@@ -16,6 +16,14 @@ interface Props {
 /** Sections longer than this begin folded, so that what asks for something comes first. */
 const LONG = 40;
 
+const NONE: readonly Trouble[] = [];
+
+/** What is wrong with an entry; the same list each time where nothing is. */
+function troublesOf({ troubles }: BenchState, path: string | undefined): readonly Trouble[] {
+  const own = path === undefined ? NONE : troubles.filter((one) => one.path === path);
+  return own.length === 0 ? NONE : own;
+}
+
 function has(item: ItemView, words: readonly string[], part: string): boolean {
   if (part !== "" && !(item.parts ?? []).includes(part)) return false;
   const text = `${item.title} ${item.id ?? ""} ${item.word ?? ""} ${item.lines.map((line) => line.text).join(" ")}`;
@@ -24,7 +32,7 @@ function has(item: ItemView, words: readonly string[], part: string): boolean {
 }
 
 /** Every finding of the report, grouped by the work that it asks for. */
-export function FindingList({ report, parts, ...rest }: Props) {
+export function FindingList({ report, parts, state, ...rest }: Props) {
   const list = useUnfoldedInPrint();
   const [search, setSearch] = useState("");
   const [part, setPart] = useState("");
@@ -68,7 +76,13 @@ export function FindingList({ report, parts, ...rest }: Props) {
           </summary>
           {intro !== undefined && <p class="quiet">{intro}</p>}
           {shown.map((item) => (
-            <FindingItem key={item.id ?? item.title} item={item} {...rest} />
+            <FindingItem
+              key={item.id ?? item.title}
+              item={item}
+              said={item.confirmation === undefined ? undefined : state.entries[item.confirmation]}
+              troubles={troublesOf(state, item.confirmation)}
+              {...rest}
+            />
           ))}
         </details>
       ))}

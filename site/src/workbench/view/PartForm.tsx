@@ -1,4 +1,4 @@
-import { useState } from "preact/hooks";
+import { useMemo, useState } from "preact/hooks";
 import type { FormData, FormPart } from "../protocol.ts";
 import type { BenchActions, BenchState } from "../state/useBench.ts";
 import { isFilled } from "./entryOf.ts";
@@ -17,16 +17,28 @@ const INSTRUMENTS = "workbench-instruments";
 
 type Show = "all" | "filled" | "wanted";
 
+/** What is searched for words, by the path of the field. */
+function searchedTexts({ parts }: FormData): ReadonlyMap<string, string> {
+  return new Map(
+    parts.flatMap((part) =>
+      part.fields.map(({ path, label, help }) => [
+        path,
+        `${part.label} ${label} ${path} ${help}`.toLowerCase(),
+      ]),
+    ),
+  );
+}
+
 /** The form of a build: a group for each part, a row for each field. */
 export function PartForm({ form, state, actions, unfolded, unfold }: Props) {
   const [search, setSearch] = useState("");
   const [show, setShow] = useState<Show>("all");
   const words = search.toLowerCase().split(/\s+/).filter(Boolean);
   const wanted = new Set(state.report?.wanted.map(({ path }) => path));
+  const texts = useMemo(() => searchedTexts(form), [form]);
   const visible = (part: FormPart) =>
-    part.fields.filter(({ path, label, help }) => {
-      const text = `${part.label} ${label} ${path} ${help}`.toLowerCase();
-      if (!words.every((word) => text.includes(word))) return false;
+    part.fields.filter(({ path }) => {
+      if (!words.every((word) => texts.get(path)!.includes(word))) return false;
       return show === "all" || (show === "filled" ? isFilled(state.entries[path]) : wanted.has(path));
     });
   const narrowed = words.length > 0 || show !== "all";

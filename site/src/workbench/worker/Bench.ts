@@ -14,6 +14,7 @@ import {
 } from "trialfit";
 import type { DocumentView, Entry, FromWorker, JudgeOptions, ToWorker, Trouble } from "../protocol.ts";
 import { inUnit } from "./inUnit.ts";
+import { PackReport } from "./PackReport.ts";
 import { readEntries } from "./readEntries.ts";
 import { readWhatCan } from "./readWhatCan.ts";
 import { viewDocument } from "./viewDocument.ts";
@@ -43,6 +44,7 @@ export class Bench {
   /** Why the build to compare with could not be kept. */
   private unheld: DocumentView | undefined;
   private stop = new AbortController();
+  private readonly packing = new PackReport();
 
   constructor(post: Post) {
     this.post = post;
@@ -166,7 +168,7 @@ export class Bench {
     };
     let first: number | undefined;
     for await (const { report, pending } of refineBuild(build, { ...options, signal })) {
-      const view = viewReport(report);
+      const view = this.packing.pack(viewReport(report));
       const took = performance.now() - begun;
       first ??= took;
       this.post({ kind: "report", revision, view, done: pending.length === 0, first, took });

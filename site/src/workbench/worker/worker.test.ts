@@ -10,9 +10,11 @@ import {
   unitsLike,
 } from "trialfit";
 import { describe, expect } from "vitest";
-import type { Entry, FromWorker } from "../protocol.ts";
+import type { Entry, FromWorker, ItemView, ReportView } from "../protocol.ts";
+import { UnpackReport } from "../state/UnpackReport.ts";
 import { Bench } from "./Bench.ts";
 import { inUnit } from "./inUnit.ts";
+import { PackReport } from "./PackReport.ts";
 import { readEntries } from "./readEntries.ts";
 import { readWhatCan } from "./readWhatCan.ts";
 import { writeEntry } from "./writeEntry.ts";
@@ -73,6 +75,46 @@ describe("entries of a form", () => {
     if (unit === "degC" && tolerance.endsWith("%")) return;
     expect(Math.abs((after!.plus ?? 0) - (before!.plus ?? 0)) / scale).toBeLessThan(1e-7);
     expect(Math.abs((after!.minus ?? 0) - (before!.minus ?? 0)) / scale).toBeLessThan(1e-7);
+  });
+});
+
+describe("reports on their way to the page", () => {
+  const item = fc.record({
+    title: fc.constantFrom("a", "b", "c", "d"),
+    tone: fc.constantFrom("good" as const, "bad" as const),
+    lines: fc.array(
+      fc.record({ text: fc.constantFrom("1 mm", "2 mm"), tone: fc.constant("plain" as const) }),
+      {
+        maxLength: 2,
+      },
+    ),
+  });
+  const section = fc.record({ heading: fc.constantFrom("x", "y"), items: fc.array(item, { maxLength: 6 }) });
+  test.prop([fc.array(fc.array(section, { maxLength: 4 }), { maxLength: 6 })])(
+    "arrive as they were, and what is the same is not sent again",
+    (reports) => {
+      const [there, here] = [new PackReport(), new UnpackReport()];
+      let before: readonly ItemView[] = [];
+      for (const sections of reports) {
+        const view = { title: "", lead: [], closing: [], wanted: [], counts: {}, sections } as unknown;
+        const sent = structuredClone(there.pack(view as ReportView));
+        const arrived = here.unpack(sent);
+        expect(arrived).toEqual(view);
+        const known = new Set(before.map((one) => JSON.stringify(one)));
+        const whole = sent.sections.flatMap(({ items }) => items).filter((one) => typeof one !== "number");
+        expect(whole.filter((one) => known.has(JSON.stringify(one)))).toEqual([]);
+        before = arrived.sections.flatMap(({ items }) => items);
+      }
+    },
+  );
+  test("keep their items as the objects that they were", () => {
+    const [there, here] = [new PackReport(), new UnpackReport()];
+    const one = (text: string): ItemView => ({ title: text, tone: "good", lines: [] });
+    const view = (...items: readonly ItemView[]) =>
+      ({ sections: [{ heading: "x", items }] }) as unknown as ReportView;
+    const first = here.unpack(there.pack(view(one("a"), one("b")))).sections[0]!.items;
+    const second = here.unpack(there.pack(view(one("b"), one("c")))).sections[0]!.items;
+    expect(second[0]).toBe(first[1]);
   });
 });
 
