@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { gzipSync } from "node:zlib";
 import AxeBuilder from "@axe-core/playwright";
 import { expect, type Page, test } from "@playwright/test";
 import { evaluate, readBuildText } from "trialfit";
@@ -88,6 +89,90 @@ test("another unit is the same size; a slip is told at its field", async ({ page
   await expect(page.getByRole("alert")).toContainText("cannot be read and is left out of every verdict");
   await field(page, "Finished bore").fill("86");
   await expect(trouble).toHaveCount(0);
+});
+
+test("readings of every cylinder are laid out, typed and written into the file", async ({ page }) => {
+  await begin(page, small);
+  await unfold(page, "Block");
+  const row = page.locator("#field-block-bore-row");
+  await row.locator("details.more > summary").click();
+  await row.getByRole("button", { name: "readings for each cylinder" }).click();
+  await field(page, "Finished bore: lay out rows").selectOption("directions");
+  const reading = (n: number) => field(page, `Finished bore, row ${n}: reading`);
+  await expect(reading(8)).toBeVisible();
+  await expect(reading(9)).toHaveCount(0);
+  await reading(1).fill("86.004");
+  await reading(2).fill("86.010 mm");
+  await reading(3).fill("86.002");
+  await expect(page.locator(".workbench:not(.busy)")).toBeVisible({ timeout: WORK });
+  const { violations } = await new AxeBuilder({ page }).include("#field-block-bore-row").analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 120)}`)).toEqual([]);
+  await page.getByRole("tab", { name: "File" }).click();
+  await expect(page.getByLabel("The build file, as it will be saved")).toHaveValue(
+    /bore:\s+value: 86 mm ± 0\.01\s+readings:\s+"?1"?:\s+middle:\s+along: 86\.004 mm\s+across: 86\.010 mm\s+"?2"?:/,
+  );
+});
+
+test("a size that is to be found, and what it must reach, are given in the form", async ({ page }) => {
+  await begin(page, small);
+  await unfold(page, "Piston");
+  const row = page.locator("#field-piston-compressionHeight-row");
+  await row.locator("details.more > summary").click();
+  await row.getByRole("button", { name: "to be found" }).click();
+  await field(page, "Compression height: least that it may be").fill("28");
+  await field(page, "Compression height: most that it may be").fill("36 mm");
+  await field(page, "Compression height: steps in which it can be had").fill("0.05");
+  await unfold(page, "Aims");
+  await page.getByLabel("A quantity").fill("Compression ratio");
+  await page.getByRole("button", { name: "Add this aim" }).click();
+  await field(page, "Compression ratio: how it is compared").selectOption("at least");
+  await field(page, "Compression ratio").fill("10.5");
+  await expect(page.locator(".workbench:not(.busy)")).toBeVisible({ timeout: WORK });
+  await page.getByRole("tab", { name: "File" }).click();
+  const file = page.getByLabel("The build file, as it will be saved");
+  await expect(file).toHaveValue(/compressionHeight: "?\? 28 mm to 36 mm in steps of 0\.05 mm/);
+  await expect(file).toHaveValue(/aims:\s+compressionRatio: at least 10\.5/);
+  await unfold(page, "Aims");
+  await page.getByRole("button", { name: "Compression ratio: take out this aim" }).click();
+  await page.getByRole("tab", { name: "File" }).click();
+  await expect(file).not.toHaveValue(/compressionRatio/);
+});
+
+test("the table of a chart stays open and in place while the crank turns", async ({ page }) => {
+  await begin(page, demo("larkspur-hill"));
+  await page.getByRole("tab", { name: "Pictures" }).click();
+  const summary = page.locator("details.curve-table > summary");
+  await expect(summary).toBeVisible({ timeout: WORK });
+  await summary.click();
+  const table = page.locator("details.curve-table table");
+  await expect(table).toBeVisible();
+  const marked = await table.evaluate((element) => element.setAttribute("data-same", "yes"));
+  expect(marked).toBeUndefined();
+  const before = await page.locator(".turning .drawing").first().innerHTML();
+  await page.getByLabel(/^Crank angle after firing/).fill("120");
+  await expect.poll(() => page.locator(".turning .drawing").first().innerHTML()).not.toBe(before);
+  await expect(table).toBeVisible();
+  await expect(table).toHaveAttribute("data-same", "yes");
+  const rows = await table.textContent();
+  await page.getByLabel("Over the cycle").selectOption({ label: "Speed of the piston" });
+  await expect(table).not.toHaveText(rows ?? "");
+  await expect(table).toBeVisible();
+});
+
+test("before it is touched it has asked for no more script than it says", async ({ page }) => {
+  const sizes = new Map<string, number>();
+  page.on("response", async (response) => {
+    if (!/javascript/.test(response.headers()["content-type"] ?? "")) return;
+    if (response.url().endsWith("/offline.js")) return;
+    sizes.set(response.url(), gzipSync(await response.body()).length);
+  });
+  await begin(page);
+  const total = [...sizes.values()].reduce((sum, size) => sum + size, 0);
+  console.log(
+    `the workbench ${sizes.size} scripts, ${(total / 1000).toFixed(1)} kB compressed before it is touched`,
+  );
+  expect([...sizes.keys()].some((url) => /\/Bench-/.test(url))).toBe(true);
+  expect(total).toBeLessThan(190_000);
 });
 
 test("fits the width, light and dark, without an accessibility violation", async ({ page }) => {

@@ -5,6 +5,7 @@ import type {
   Entry,
   FromWorker,
   JudgeOptions,
+  Places,
   ReportView,
   ToWorker,
   Trouble,
@@ -17,6 +18,7 @@ export interface BenchState {
   readonly history: History;
   readonly name: string;
   readonly entries: Readonly<Record<string, Entry>>;
+  readonly places: Places;
   readonly troubles: readonly Trouble[];
   readonly report: ReportView | undefined;
   /** Whether the report belongs to the file as it is, with nothing still being worked out. */
@@ -42,6 +44,7 @@ const empty: BenchState = {
   history: new History(),
   name: "",
   entries: {},
+  places: {},
   troubles: [],
   report: undefined,
   done: false,
@@ -60,9 +63,9 @@ type Unpacked = Omit<Extract<FromWorker, { kind: "report" }>, "view"> & { readon
 function told(state: BenchState, message: Told, by: string): BenchState {
   switch (message.kind) {
     case "text": {
-      const { text, name, entries, troubles } = message;
+      const { text, name, entries, places, troubles } = message;
       const history = text === "" ? state.history : state.history.push(text, by);
-      return { ...state, history, name, entries, troubles };
+      return { ...state, history, name, entries, places, troubles };
     }
     case "report": {
       const { view, done, first, took } = message;

@@ -16,6 +16,9 @@ interface Props {
 /** Sections longer than this begin folded, so that what asks for something comes first. */
 const LONG = 40;
 
+/** What a section is called whatever it holds: it stays the same section when that changes. */
+const withoutCount = (heading: string): string => heading.replace(/ \(\d+\)$/, "");
+
 const NONE: readonly Trouble[] = [];
 
 /** What is wrong with an entry; the same list each time where nothing is. */
@@ -69,7 +72,7 @@ export function FindingList({ report, parts, state, ...rest }: Props) {
       </search>
       {sections.length === 0 && <p role="status">No finding has these words.</p>}
       {sections.map(({ heading, intro, items, shown }) => (
-        <details class="section" key={heading} open={narrowed || items.length <= LONG}>
+        <details class="section" key={withoutCount(heading)} open={narrowed || items.length <= LONG}>
           <summary>
             <h3>{heading}</h3>
             {narrowed && <span class="quiet">{shown.length} shown</span>}

@@ -1,6 +1,7 @@
 import { useMemo, useState } from "preact/hooks";
 import type { FormData, FormPart } from "../protocol.ts";
 import type { BenchActions, BenchState } from "../state/useBench.ts";
+import { AimsForm } from "./AimsForm.tsx";
 import { isFilled } from "./entryOf.ts";
 import { FieldRow } from "./FieldRow.tsx";
 
@@ -41,6 +42,7 @@ export function PartForm({ form, state, actions, unfolded, unfold }: Props) {
       if (!words.every((word) => texts.get(path)!.includes(word))) return false;
       return show === "all" || (show === "filled" ? isFilled(state.entries[path]) : wanted.has(path));
     });
+  const aims = Object.keys(state.entries).filter((path) => path.startsWith("aims.")).length;
   const narrowed = words.length > 0 || show !== "all";
   return (
     <div class="parts">
@@ -63,6 +65,27 @@ export function PartForm({ form, state, actions, unfolded, unfold }: Props) {
           <option key={name} value={name} />
         ))}
       </datalist>
+      {!narrowed && (
+        <details
+          class="part"
+          open={unfolded.has("aims")}
+          onToggle={(event) => unfold("aims", event.currentTarget.open)}
+        >
+          <summary>
+            <h3>Aims</h3>
+            <span class="quiet number">{aims}</span>
+          </summary>
+          {unfolded.has("aims") && (
+            <>
+              <p class="quiet">
+                What the sizes that are “to be found” must reach. The command <code>trialfit solve</code>{" "}
+                finds them in the saved file; until then the rules that need them are unknown.
+              </p>
+              <AimsForm form={form} state={state} actions={actions} />
+            </>
+          )}
+        </details>
+      )}
       {form.parts.map((part) => {
         const fields = visible(part);
         if (fields.length === 0) return null;
@@ -91,6 +114,8 @@ export function PartForm({ form, state, actions, unfolded, unfold }: Props) {
                     entry={state.entries[field.path]}
                     troubles={state.troubles.filter(({ path }) => path === field.path)}
                     instruments={INSTRUMENTS}
+                    ways={form.ways}
+                    places={field.per === undefined ? undefined : state.places[field.per]}
                     actions={actions}
                   />
                 ))}

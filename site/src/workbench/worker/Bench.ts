@@ -2,17 +2,28 @@ import {
   type Build,
   type BuildEdit,
   compareBuilds,
+  countPositions,
   describeChange,
   describeProblem,
   editBuildText,
   formatProblem,
   InputError,
+  type PositionKind,
   parseSource,
+  positionKinds,
   readBuildText,
   refineBuild,
   withField,
 } from "trialfit";
-import type { DocumentView, Entry, FromWorker, JudgeOptions, ToWorker, Trouble } from "../protocol.ts";
+import type {
+  DocumentView,
+  Entry,
+  FromWorker,
+  JudgeOptions,
+  Places,
+  ToWorker,
+  Trouble,
+} from "../protocol.ts";
 import { inUnit } from "./inUnit.ts";
 import { PackReport } from "./PackReport.ts";
 import { readEntries } from "./readEntries.ts";
@@ -151,7 +162,26 @@ export class Bench {
   private tell(revision: number, troubles = this.troubles): void {
     if (this.unwritten.length > 0) this.writeDown();
     const { text, entries } = this;
-    this.post({ kind: "text", revision, text, name: this.build?.name ?? "", entries, troubles });
+    this.post({
+      kind: "text",
+      revision,
+      text,
+      name: this.build?.name ?? "",
+      entries,
+      places: this.places(),
+      troubles,
+    });
+  }
+
+  private places(): Places {
+    const { build } = this;
+    const kinds = Object.keys(positionKinds) as PositionKind[];
+    return Object.fromEntries(
+      kinds.flatMap((kind) => {
+        const count = build === undefined ? undefined : countPositions(kind, build.values);
+        return count === undefined ? [] : [[kind, count]];
+      }),
+    );
   }
 
   private async judge(revision: number, signal: AbortSignal, begun: number): Promise<void> {
