@@ -28,9 +28,10 @@ async function begin(page: Page, text?: string) {
 async function unfold(page: Page, part: string) {
   const parts = page.getByRole("tab", { name: "Parts" });
   if (await parts.isVisible()) await parts.click();
-  await page
-    .locator("details.part > summary", { has: page.getByRole("heading", { name: part, exact: true }) })
-    .click();
+  const details = page.locator("details.part", {
+    has: page.getByRole("heading", { name: part, exact: true }),
+  });
+  if ((await details.getAttribute("open")) === null) await details.locator("> summary").click();
 }
 
 const field = (page: Page, name: string) => page.getByLabel(name, { exact: true });

@@ -158,7 +158,9 @@ export function ReadingsEditor({ field, entry, id, places, describedBy, wrong, w
       </p>
       {beside?.form === "pieces" && (
         <div class="beside">
-          <span class="quiet">Every {per} without a reading:</span>
+          <label class="quiet" for={`${id}-beside`}>
+            Every {per} without a reading
+          </label>
           <DimensionEditor
             field={{ ...field, label: `${label}, where it was not measured` }}
             entry={beside}
