@@ -219,7 +219,8 @@ test("keeps a state and tells what changed since", async ({ page }) => {
 test("what a person saw is written into the file", async ({ page }) => {
   await begin(page, demo("harrow-eight"));
   await page.locator("details.section > summary", { hasText: "To be confirmed" }).click();
-  const finding = page.locator("details.section[open] details.finding").filter({ hasText: "confirm" }).last();
+  const section = page.locator("details.section[open]").filter({ hasText: "To be confirmed" });
+  const finding = section.locator("details.finding").last();
   await finding.locator("summary").first().click();
   await finding.getByLabel("Was it so?").selectOption("yes");
   await finding.getByLabel("Who looked").fill("A. B.");
@@ -318,6 +319,12 @@ test("prints every finding unfolded", async ({ page }) => {
   await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
   await page.emulateMedia({ media: "print" });
   await expect(page.locator(".findings details:not([open])")).toHaveCount(0);
+  const [folds, bodies] = await Promise.all([
+    page.locator(".findings details.finding").count(),
+    page.locator(".findings details.finding > .lines").count(),
+  ]);
+  expect(folds).toBeGreaterThan(100);
+  expect(bodies).toBe(folds);
   await expect(page.getByRole("button", { name: "Undo" })).toBeHidden();
   const pdf = await page.pdf({ format: "A4" });
   expect(pdf.length).toBeGreaterThan(20_000);

@@ -4,6 +4,7 @@ import { href } from "../../data/href.ts";
 import type { Entry, ItemView, Trouble } from "../protocol.ts";
 import type { BenchActions } from "../state/useBench.ts";
 import { ConfirmForm } from "./ConfirmForm.tsx";
+import { Fold } from "./Fold.tsx";
 import { LineList } from "./LineList.tsx";
 import { Markup } from "./Markup.tsx";
 
@@ -17,28 +18,18 @@ interface Props {
   readonly said: Entry | undefined;
   readonly troubles: readonly Trouble[];
   readonly actions: BenchActions;
+  readonly printing: boolean;
 }
 
-/** One finding: its verdict and numbers at a glance, everything else when it is opened. */
-function Finding({ item, nameOf, goTo, said, troubles, actions }: Props) {
-  const { id, word, weight, work, lines, needs = [], spread } = item;
-  const band = lines.find((line) => line.band !== undefined);
+/** All that a finding says, with ways to the fields that would settle it. */
+function FindingBody({ item, nameOf, goTo, said, troubles, actions }: Props) {
+  const { id, word, lines, needs = [], spread } = item;
   const entries = needs.flatMap((path) => {
     const label = nameOf(path);
     return label === undefined ? [] : [{ path, label }];
   });
   return (
-    <details class="finding">
-      <summary>
-        {word !== undefined && <VerdictMark word={word} />}
-        <span class="title">{item.title}</span>
-        {weight !== undefined && (
-          <span class="quiet kind">
-            {weight} · {work}
-          </span>
-        )}
-        {band !== undefined && <span class="glance number">{band.text}</span>}
-      </summary>
+    <>
       <LineList lines={lines[0]?.label === word ? lines.slice(1) : lines} />
       {spread !== undefined && (
         <div class="spread">
@@ -64,7 +55,30 @@ function Finding({ item, nameOf, goTo, said, troubles, actions }: Props) {
           <a href={href(`/rules/${id}/`)}>The rule, its reason and its sources</a>
         </p>
       )}
-    </details>
+    </>
+  );
+}
+
+/** One finding: its verdict and numbers at a glance, everything else when it is opened. */
+function Finding(props: Props) {
+  const { title, word, weight, work, lines } = props.item;
+  const band = lines.find((line) => line.band !== undefined);
+  const summary = (
+    <>
+      {word !== undefined && <VerdictMark word={word} />}
+      <span class="title">{title}</span>
+      {weight !== undefined && (
+        <span class="quiet kind">
+          {weight} · {work}
+        </span>
+      )}
+      {band !== undefined && <span class="glance number">{band.text}</span>}
+    </>
+  );
+  return (
+    <Fold class="finding" summary={summary} forced={props.printing}>
+      {() => <FindingBody {...props} />}
+    </Fold>
   );
 }
 

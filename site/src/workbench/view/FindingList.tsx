@@ -2,7 +2,8 @@ import { useMemo, useState } from "preact/hooks";
 import type { ItemView, ReportView, Trouble } from "../protocol.ts";
 import type { BenchActions, BenchState } from "../state/useBench.ts";
 import { FindingItem } from "./FindingItem.tsx";
-import { useUnfoldedInPrint } from "./useUnfoldedInPrint.ts";
+import { Fold } from "./Fold.tsx";
+import { usePrinting } from "./usePrinting.ts";
 
 interface Props {
   readonly report: ReportView;
@@ -36,7 +37,7 @@ function has(item: ItemView, words: readonly string[], part: string): boolean {
 
 /** Every finding of the report, grouped by the work that it asks for. */
 export function FindingList({ report, parts, state, ...rest }: Props) {
-  const list = useUnfoldedInPrint();
+  const printing = usePrinting();
   const [search, setSearch] = useState("");
   const [part, setPart] = useState("");
   const words = search.toLowerCase().split(/\s+/).filter(Boolean);
@@ -52,7 +53,7 @@ export function FindingList({ report, parts, state, ...rest }: Props) {
     [report, search, part],
   );
   return (
-    <div class="findings" ref={list}>
+    <div class="findings">
       <search class="narrow" aria-label="Findings">
         <label>
           Words
@@ -72,22 +73,34 @@ export function FindingList({ report, parts, state, ...rest }: Props) {
       </search>
       {sections.length === 0 && <p role="status">No finding has these words.</p>}
       {sections.map(({ heading, intro, items, shown }) => (
-        <details class="section" key={withoutCount(heading)} open={narrowed || items.length <= LONG}>
-          <summary>
-            <h3>{heading}</h3>
-            {narrowed && <span class="quiet">{shown.length} shown</span>}
-          </summary>
-          {intro !== undefined && <p class="quiet">{intro}</p>}
-          {shown.map((item) => (
-            <FindingItem
-              key={item.id ?? item.title}
-              item={item}
-              said={item.confirmation === undefined ? undefined : state.entries[item.confirmation]}
-              troubles={troublesOf(state, item.confirmation)}
-              {...rest}
-            />
-          ))}
-        </details>
+        <Fold
+          class="section"
+          key={withoutCount(heading)}
+          usual={items.length <= LONG}
+          forced={narrowed || printing}
+          summary={
+            <>
+              <h3>{heading}</h3>
+              {narrowed && <span class="quiet">{shown.length} shown</span>}
+            </>
+          }
+        >
+          {() => (
+            <>
+              {intro !== undefined && <p class="quiet">{intro}</p>}
+              {shown.map((item) => (
+                <FindingItem
+                  key={item.id ?? item.title}
+                  item={item}
+                  said={item.confirmation === undefined ? undefined : state.entries[item.confirmation]}
+                  troubles={troublesOf(state, item.confirmation)}
+                  printing={printing}
+                  {...rest}
+                />
+              ))}
+            </>
+          )}
+        </Fold>
       ))}
       {report.closing.map((text) => (
         <p class="quiet" key={text}>
