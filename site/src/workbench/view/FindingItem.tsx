@@ -51,13 +51,16 @@ function FindingBody({ item, nameOf, goTo, said, troubles, actions }: Props) {
         <ConfirmForm path={item.confirmation} entry={said} troubles={troubles} actions={actions} />
       )}
       {word !== undefined && id !== undefined && (
-        <p>
+        <p class="rule-link">
           <a href={href(`/rules/${id}/`)}>The rule, its reason and its sources</a>
         </p>
       )}
     </>
   );
 }
+
+/** Verdicts that ask something: on paper all that they say is printed, of others the numbers at a glance. */
+const ASKING: ReadonlySet<string | undefined> = new Set(["fails", "open", "unknown", "pending"]);
 
 /** One finding: its verdict and numbers at a glance, everything else when it is opened. */
 function Finding(props: Props) {
@@ -76,7 +79,7 @@ function Finding(props: Props) {
     </>
   );
   return (
-    <Fold class="finding" summary={summary} forced={props.printing}>
+    <Fold class="finding" summary={summary} forced={props.printing && ASKING.has(word)}>
       {() => <FindingBody {...props} />}
     </Fold>
   );
