@@ -7,6 +7,7 @@ const at = (name: string) => fileURLToPath(new URL(`../src/worker/standIns/${nam
 const packages: Readonly<Record<string, string>> = {
   "jsonpath-plus": at("noPaths"),
   eventemitter2: at("noListeners"),
+  "hash-it": at("noHashes"),
   "preact-render-to-string": at("markup"),
   "preact/jsx-runtime": at("markup"),
 };

@@ -20,8 +20,11 @@ export interface TakenApart {
   readonly numbered: readonly Constant[];
 }
 
-/** What is shorter as JSON costs as much to ask for as to keep: what comes in order, what has a number, what is copied. */
-const LEAST = { inOrder: 12, numbered: 24, copied: 40 };
+/**
+ * What is shorter as JSON costs as much to ask for as to keep: what comes in order, what has a number, what is copied,
+ * what is read anew each time since it has others within it.
+ */
+const LEAST = { inOrder: 8, numbered: 24, copied: 32, read: 60 };
 
 interface Piece {
   readonly start: number;
@@ -33,7 +36,8 @@ interface Piece {
 }
 
 const AS_IT_IS = ["", ""] as const;
-const SPREAD = ["...", ""] as const;
+/** Kept as a text. */
+const READ = ["JSON.parse(", ")"] as const;
 
 /** Whether a copy of it shares nothing with it. */
 const isFlat = (value: object): boolean =>
@@ -50,17 +54,18 @@ class Search {
 
   /** Properties that follow each other and are written out in full become one spread of an object. */
   private properties(all: readonly Node[], reach: Reach): void {
-    const least = reach === "steady" ? LEAST.inOrder : LEAST.copied;
     let run: Node[] = [];
     const end = () => {
       const value = recordOf(run);
-      if (run.length > 0 && sizeOf(value!) >= least) this.take(run[0]!, run.at(-1)!, value!, reach, SPREAD);
-      else for (const one of run) this.visit(one, reach);
+      const around = run.length === 0 ? undefined : this.wayOfGroup(value as object, reach);
+      if (around === undefined) for (const one of run) this.visit(one, reach);
+      else if (around === READ)
+        this.take(run[0]!, run.at(-1)!, JSON.stringify(value), reach, ["...JSON.parse(", ")"]);
+      else this.take(run[0]!, run.at(-1)!, value!, reach, ["...", ""]);
       run = [];
     };
     for (const one of all) {
-      const value = recordOf([one]);
-      if (value !== undefined && (reach === "steady" || isFlat(value as object))) run.push(one);
+      if (recordOf([one]) !== undefined) run.push(one);
       else {
         end();
         this.visit(one, reach);
@@ -75,10 +80,15 @@ class Search {
       if (reach === "steady") return sizeOf(value) >= LEAST.inOrder ? AS_IT_IS : undefined;
       return value.includes(" ") && sizeOf(value) >= LEAST.numbered ? AS_IT_IS : undefined;
     }
-    if (typeof value !== "object" || value === null) return undefined;
-    if (reach === "steady") return sizeOf(value) >= LEAST.inOrder ? AS_IT_IS : undefined;
-    // The script makes a new one each time, and may change it.
-    if (sizeOf(value) < LEAST.copied || !isFlat(value)) return undefined;
+    return typeof value === "object" && value !== null ? this.wayOfGroup(value, reach) : undefined;
+  }
+
+  /** The script makes a list or group anew each time, and may change it, unless it runs once. */
+  private wayOfGroup(value: object, reach: Reach): Piece["around"] | undefined {
+    const size = sizeOf(value as Constant);
+    if (reach === "steady") return size >= LEAST.inOrder ? AS_IT_IS : undefined;
+    if (!isFlat(value)) return size >= LEAST.read ? READ : undefined;
+    if (size < LEAST.copied) return undefined;
     return Array.isArray(value) ? ["[...", "]"] : ["({...", "})"];
   }
 
@@ -90,7 +100,7 @@ class Search {
     const value = constantOf(node);
     const around = this.way(value, reach);
     if (around !== undefined) {
-      this.take(node, node, value!, reach, around);
+      this.take(node, node, around === READ ? JSON.stringify(value) : value!, reach, around);
       return;
     }
     if (type === "ObjectExpression") {
