@@ -1,6 +1,5 @@
 process.env.ASTRO_TELEMETRY_DISABLED = "1";
 
-import { fileURLToPath } from "node:url";
 import preact from "@astrojs/preact";
 import starlight from "@astrojs/starlight";
 import { defineConfig } from "astro/config";
@@ -8,6 +7,7 @@ import { apiReferences } from "./config/apiReferences.ts";
 import { offline } from "./config/offline.ts";
 import { securityPolicy } from "./config/securityPolicy.ts";
 import { sidebar } from "./config/sidebar.ts";
+import { viteOptions } from "./config/viteOptions.ts";
 
 const { SITE_URL, SITE_BASE } = process.env;
 const own = (name: string) => `./src/overrides/${name}.astro`;
@@ -16,28 +16,7 @@ export default defineConfig({
   ...(SITE_URL === undefined ? {} : { site: SITE_URL }),
   ...(SITE_BASE === undefined ? {} : { base: SITE_BASE }),
   trailingSlash: "always",
-  vite: {
-    worker: {
-      // A worker has no page to put styles on; the page that starts it brings them.
-      plugins: () => [
-        {
-          name: "no-styles-in-workers",
-          enforce: "pre",
-          resolveId: (id: string) => (id.endsWith(".css") ? "\0no-styles" : undefined),
-          load: (id: string) => (id === "\0no-styles" ? "export {};" : undefined),
-        },
-      ],
-    },
-    resolve: {
-      // The frame asks for the search's interface on every page; ours waits until somebody opens the search.
-      alias: [
-        {
-          find: /^@pagefind\/default-ui$/,
-          replacement: fileURLToPath(new URL("./src/scripts/PagefindUI.ts", import.meta.url)),
-        },
-      ],
-    },
-  },
+  vite: viteOptions,
   integrations: [
     preact({ include: ["**/site/src/**/*.tsx"] }),
     starlight({

@@ -10,14 +10,11 @@ export {
   type RuleFile,
   ruleFile,
   type SourceFile,
-  type Standing,
   sourceFile,
-  standings,
-  type Weight,
-  type Work,
-  weights,
-  works,
 } from "./ruleFile.ts";
 export { type ChangedLimit, type SetFile, setFile } from "./setFile.ts";
+export { type Standing, standings } from "./standings.ts";
 export { type System, systems } from "./systems.ts";
 export { type Use, uses } from "./uses.ts";
+export { type Weight, weights } from "./weights.ts";
+export { type Work, works } from "./works.ts";

@@ -1,6 +1,9 @@
 import * as z from "zod";
 import { type Operator, operators } from "./operators.ts";
+import { type Standing, standings } from "./standings.ts";
 import { type System, systems } from "./systems.ts";
+import { type Weight, weights } from "./weights.ts";
+import { type Work, works } from "./works.ts";
 
 /** The form of every id: rules, sets, parts, sources. */
 export const identifier = z
@@ -34,16 +37,6 @@ export const condition: z.ZodType<Condition> = z.lazy(() =>
   ]),
 );
 
-/** How well founded a limit is, best first. */
-export const standings = {
-  standard: "laid down in a standard",
-  handbook: "printed in a handbook or textbook",
-  derivation: "follows from geometry or from the meaning of the words",
-  "common-practice": "what careful builders do; no single source, shops differ",
-  "from-memory": "recalled, not checked against a source: treat as a starting value",
-} as const;
-export type Standing = keyof typeof standings;
-
 const limit = z.strictObject({
   value: z.string().describe("The limit with its unit."),
   range: z.tuple([z.string(), z.string()]).describe("From where to where the trade puts it."),
@@ -55,24 +48,6 @@ const limit = z.strictObject({
     .optional()
     .describe("The first case that applies replaces the value."),
 });
-
-/** Kinds of work that a finding can ask for. */
-export const works = {
-  order: "order another or an extra part",
-  machine: "machine a part",
-  measure: "measure before going on",
-  assemble: "assemble with care",
-  operate: "operate within a limit",
-} as const;
-export type Work = keyof typeof works;
-
-/** How much a finding weighs. */
-export const weights = {
-  stop: "do not order or assemble until it is settled",
-  caution: "settle it, or go on with open eyes",
-  note: "worth knowing",
-} as const;
-export type Weight = keyof typeof weights;
 
 const confirmation = z.strictObject({
   check: prose.describe("What to look at and how, with the number to look for where there is one."),

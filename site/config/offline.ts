@@ -5,7 +5,7 @@ import type { AstroIntegration } from "astro";
 import { build } from "esbuild";
 
 /** What the workbench is made of, below the folder of the built site. */
-const PARTS = ["workbench/**/*.{html,json}", "_astro/**/*.{js,css}", "favicon.svg"];
+const PARTS = ["workbench/**/*.{html,json}", "_astro/**/*.{js,css,json}", "favicon.svg"];
 
 /** After the site is built: a service worker that keeps the workbench for use without a network. */
 export function offline(base = "/"): AstroIntegration {

@@ -11,7 +11,7 @@ const LEAST = 95;
 // Another clone on the same machine can ask for another one.
 const PORT = Number(process.env.TRIALFIT_PORT ?? 4331);
 const categories = ["performance", "accessibility", "best-practices", "seo"] as const;
-const pages = ["/", "/rules/", "/rules/rod-clears-cylinder-bottom/", "/guides/first-check/"];
+const pages = ["/", "/rules/", "/rules/rod-clears-cylinder-bottom/", "/workbench/", "/guides/first-check/"];
 const root = fileURLToPath(new URL("../..", import.meta.url));
 
 interface Result {

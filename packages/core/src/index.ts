@@ -120,6 +120,7 @@ export { type Field, fieldLabel, fields } from "./read/fieldCatalog.ts";
 export { nearestWord } from "./read/nearestWord.ts";
 export { describeProblem, formatProblem, InputError, type Problem } from "./read/Problem.ts";
 export { MAX_SOURCE_LENGTH, parseSource } from "./read/parseSource.ts";
+export { countOf as countPositions } from "./read/positions.ts";
 export { readBuild, readBuildText } from "./read/readBuild.ts";
 export { syntaxOf } from "./read/syntaxOf.ts";
 export type { WantedValue, WrittenAim } from "./read/WantedValue.ts";
@@ -166,6 +167,7 @@ export { readSetText } from "./sets/readSetText.ts";
 export { bandOrigins } from "./tables/bandOrigins.ts";
 export { instruments } from "./tables/instruments.ts";
 export { type RecalledTable, recalledTables } from "./tables/recalledTables.ts";
+export { waysOfMaking } from "./tables/waysOfMaking.ts";
 export { type Contact, contactAt, traceAt } from "./trace/atAngle.ts";
 export { Nominals } from "./trace/Nominals.ts";
 export type {

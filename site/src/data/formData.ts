@@ -6,9 +6,11 @@ import {
   fields,
   instruments,
   parts,
+  quantities,
   stages,
   unitOf,
   unitsLike,
+  waysOfMaking,
 } from "trialfit";
 import type { FormData, FormField } from "../workbench/protocol.ts";
 import { spaced } from "./names.ts";
@@ -76,6 +78,11 @@ export const formData: FormData = {
     })),
   ],
   instruments: Object.keys(instruments),
+  ways: Object.entries(waysOfMaking).map(([id, { help }]) => ({ id, label: help })),
+  quantities: [...quantities.values()]
+    .filter(({ nominalOnly }) => !nominalOnly)
+    .map(({ id, name, unit }) => ({ id, label: name, unit }))
+    .sort((a, b) => (a.label < b.label ? -1 : 1)),
   stages: stages.map((id) => ({ id, label: spaced(id) })),
   sets: setFiles.map(({ id, title }) => ({ id, label: title })),
   ruleParts: parts.map(({ spec }) => ({ id: spec.id, label: spec.label })),

@@ -1,5 +1,6 @@
 import { render } from "preact";
 import { LiveVerdict } from "../components/LiveVerdict.tsx";
+import { startWorker } from "../worker/startWorker.ts";
 import { FieldControls } from "./FieldControls.ts";
 import type { LiveAnswer, LiveProblem } from "./LiveAnswer.ts";
 import type { LiveRequest } from "./LiveRequest.ts";
@@ -13,7 +14,7 @@ export function startSession(host: HTMLElement, form: HTMLFormElement): void {
   const output = host.querySelector<HTMLElement>("[data-output]")!;
   const general = host.querySelector<HTMLElement>("[data-general]")!;
   const fields = [...form.querySelectorAll<HTMLElement>("[data-path]")].map((box) => new FieldControls(box));
-  const worker = new Worker(new URL("./judgeWorker.ts", import.meta.url), { type: "module" });
+  const worker = startWorker();
   let number = 0;
   let timer: ReturnType<typeof setTimeout> | undefined;
 

@@ -2,7 +2,7 @@ import { fieldLabel, type Trace, type TraceValue } from "trialfit";
 import { angleAxis } from "./draw/angleAxis.ts";
 import { angleWords } from "./draw/angleWords.ts";
 import { CurveAxes } from "./draw/CurveAxes.tsx";
-import { CurveTable } from "./draw/CurveTable.tsx";
+import { CurveTable, TABLE_TITLE } from "./draw/CurveTable.tsx";
 import { curvePanels } from "./draw/curvePanels.ts";
 import { degrees, radians } from "./draw/degrees.ts";
 import { NotDrawn } from "./draw/NotDrawn.tsx";
@@ -84,7 +84,12 @@ export function CurveChart({ traces, angle, onAngle, table = false }: Props) {
         ),
       )}
       {drawn.length === 0 && missing.length === 0 && <NotDrawn scene={{ state: "missing", missing: [] }} />}
-      {table && drawn.length > 0 && <CurveTable traces={drawn} />}
+      {table && drawn.length > 0 && (
+        <details class="curve-table">
+          <summary>{TABLE_TITLE}</summary>
+          <CurveTable traces={drawn} />
+        </details>
+      )}
     </div>
   );
 }

@@ -5,21 +5,65 @@ import type { BandPicture } from "../data/bandPicture.ts";
 export interface About {
   readonly provenance?: Provenance | undefined;
   readonly instrument?: string | undefined;
+  /** With its unit. */
+  readonly uncertainty?: string | undefined;
+  /** A way of making, by its name. */
+  readonly made?: string | undefined;
   readonly note?: string | undefined;
+}
+
+/** The size of an entry, in pieces. */
+export interface Pieces {
+  readonly form: "pieces";
+  readonly number: string;
+  readonly unit: string;
+  readonly tolerance: string;
+  readonly word: string;
+  readonly about: About;
+}
+
+/** A word, a count, a text, or a dimension whose writing has no pieces. */
+export interface Text {
+  readonly form: "text";
+  readonly text: string;
+  readonly about: About;
+}
+
+/** One reading, and where it was taken; height and direction may be left out. */
+export interface Reading {
+  /** Number of the cylinder, crankpin or main bearing. */
+  readonly at: string;
+  readonly height: string;
+  readonly direction: string;
+  /** As it was written; a number alone is in the unit of the readings. */
+  readonly reading: string;
+}
+
+/** Readings of a dimension that there are several of. */
+export interface Readings {
+  readonly form: "readings";
+  readonly unit: string;
+  readonly rows: readonly Reading[];
+  /** The size of those that were not measured. */
+  readonly beside: Pieces | Text | undefined;
+  readonly about: About;
+}
+
+/** A size that is to be found, within bounds and in steps; all may be left out. A number alone is in this unit. */
+export interface Wanted {
+  readonly form: "wanted";
+  readonly unit: string;
+  readonly from: string;
+  readonly to: string;
+  readonly step: string;
 }
 
 /** An entry of the build file as a form shows it. */
 export type Entry =
-  | {
-      readonly form: "pieces";
-      readonly number: string;
-      readonly unit: string;
-      readonly tolerance: string;
-      readonly word: string;
-      readonly about: About;
-    }
-  /** A word, a count, a text, or a dimension whose writing has no pieces. */
-  | { readonly form: "text"; readonly text: string; readonly about: About }
+  | Pieces
+  | Text
+  | Readings
+  | Wanted
   /** What a person saw, by whom, when and how. */
   | {
       readonly form: "seen";
@@ -29,7 +73,7 @@ export type Entry =
       readonly how: string;
     }
   | { readonly form: "rows"; readonly rows: readonly Readonly<Record<string, string>>[] }
-  /** Anything richer: readings by position, a row with something unknown. */
+  /** Anything richer: a row with something unknown, a writing that the form does not know. */
   | { readonly form: "file"; readonly file: string };
 
 /** What is wrong with the build file, where, and what was expected. */
@@ -88,11 +132,22 @@ export interface ReportView extends DocumentView {
   readonly wanted: readonly { readonly path: string; readonly rules: number }[];
 }
 
+/** An item, or the place of one that is the same as in the message before: counted through all its sections. */
+export type PackedItem = ItemView | number;
+
+/** A report as it is sent: what did not change since the message before is not sent again. */
+export interface PackedReport extends Omit<ReportView, "sections"> {
+  readonly sections: readonly (Omit<SectionView, "items"> & { readonly items: readonly PackedItem[] })[];
+}
+
 /** What is judged: the rules of a stage, with the limits of a set. */
 export interface JudgeOptions {
   readonly stage?: Stage | undefined;
   readonly set?: string | undefined;
 }
+
+/** How many cylinders, crankpins and main bearings the build has, where it tells. */
+export type Places = Readonly<Partial<Record<PositionKind, number>>>;
 
 /** Every message carries the state of the build it is about, counted up by the page. */
 export type ToWorker = { readonly revision: number } & (
@@ -110,11 +165,12 @@ export type FromWorker = { readonly revision: number } & (
       readonly text: string;
       readonly name: string;
       readonly entries: Readonly<Record<string, Entry>>;
+      readonly places: Places;
       readonly troubles: readonly Trouble[];
     }
   | {
       readonly kind: "report";
-      readonly view: ReportView;
+      readonly view: PackedReport;
       readonly done: boolean;
       /** Time from the change to the first report, and to this one [ms]. */
       readonly first: number;
@@ -156,6 +212,8 @@ export type FromViewer = { readonly sequence: number } & (
       readonly charts: readonly Choice[];
       readonly marks: readonly Choice[];
     }
+  /** The values of a chart as a table; empty where there is nothing to draw. */
+  | { readonly kind: "tabulated"; readonly title: string; readonly table: string }
   | { readonly kind: "turned"; readonly mechanism: string; readonly chart: string }
   | { readonly kind: "blank" }
 );
@@ -194,6 +252,10 @@ export interface FormPart {
 export interface FormData {
   readonly parts: readonly FormPart[];
   readonly instruments: readonly string[];
+  /** Ways of making, in words. */
+  readonly ways: readonly Choice[];
+  /** Quantities that can be aimed at, with their units. */
+  readonly quantities: readonly (Choice & { readonly unit: string })[];
   readonly stages: readonly Choice[];
   readonly sets: readonly Choice[];
   /** Parts by the names that rules give them. */

@@ -18,8 +18,8 @@ export interface Refinement {
   readonly pending: readonly string[];
 }
 
-/** Work before the first report [ms]: what is remembered or cheap. */
-const FIRST = 15;
+/** Work before the first report [ms]: what is remembered or cheap. A person who types must not wait for more. */
+const FIRST = 5;
 /** Work between two breaths [ms]. */
 const BREATH = 40;
 /** Time between two reports [ms]: a report costs some milliseconds itself. */

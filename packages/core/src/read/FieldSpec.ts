@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 
 /** Where a value comes from. The report never lets these look alike. */
 export const provenances = ["data-sheet", "measured", "assumed", "target"] as const;

@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { describeSyntax } from "../units/parseDimension.ts";
 import { buildSchema, parts } from "./buildSchema.ts";
 import { describeDefault } from "./describeDefault.ts";
@@ -21,7 +21,7 @@ export function buildJsonSchema(): object {
     target: "draft-07",
     io: "input",
     override: ({ zodSchema, jsonSchema }) => {
-      const spec = fieldSpecs.get(zodSchema as unknown as z.ZodType);
+      const spec = fieldSpecs.get(zodSchema as unknown as z.ZodMiniType);
       if (spec === undefined) return;
       jsonSchema.title = spec.label;
       jsonSchema.description = note(spec);

@@ -1,5 +1,5 @@
 import { uses } from "@trialfit/rules";
-import * as z from "zod";
+import * as z from "zod/mini";
 import { confirmationsSchema } from "./confirmations.ts";
 import type { FieldSchema } from "./fieldSchema.ts";
 import { choice, text } from "./fields.ts";
@@ -87,16 +87,22 @@ export const BUILD_FORMAT = "1";
 
 /** The whole build file. Unknown keys are refused at every level. */
 export const buildSchema = z.strictObject({
-  $schema: z.string().optional(),
+  $schema: z.optional(z.string()),
   trialfit: z.union([z.literal(BUILD_FORMAT), z.literal(Number(BUILD_FORMAT))]),
-  name: z.string().min(1).max(200),
-  ...Object.fromEntries(Object.entries(topFields).map(([name, schema]) => [name, schema.optional()])),
-  ...Object.fromEntries(parts.map((one) => [one.spec.key, one.schema.optional()])),
-  confirmations: confirmationsSchema.optional(),
-  aims: z
-    .record(z.string().regex(/^[a-z][A-Za-z0-9]*$/), z.union([z.string().max(100), z.number()]))
-    .describe(
-      "What dimensions written as ? are to reach, by the id of a quantity: a value, or at least, or at most.",
-    )
-    .optional(),
+  name: z.string().check(z.minLength(1), z.maxLength(200)),
+  ...Object.fromEntries(Object.entries(topFields).map(([name, schema]) => [name, z.optional(schema)])),
+  ...Object.fromEntries(parts.map((one) => [one.spec.key, z.optional(one.schema)])),
+  confirmations: z.optional(confirmationsSchema),
+  aims: z.optional(
+    z
+      .record(
+        z.string().check(z.regex(/^[a-z][A-Za-z0-9]*$/)),
+        z.union([z.string().check(z.maxLength(100)), z.number()]),
+      )
+      .check(
+        z.describe(
+          "What dimensions written as ? are to reach, by the id of a quantity: a value, or at least, or at most.",
+        ),
+      ),
+  ),
 });

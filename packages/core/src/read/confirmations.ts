@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import type { FieldValue } from "./FieldValue.ts";
 
 /** What a person saw of something that no number tells. */
@@ -33,17 +33,17 @@ export function expectedConfirmation(key: string): string {
 /** Confirmations of a build file by the id of the rule that asks for them. */
 export const confirmationsSchema = z
   .record(
-    z.string().regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/),
+    z.string().check(z.regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/)),
     z
       .strictObject({
         seen: z.enum(["yes", "no"]),
-        by: z.string().trim().min(1).max(100),
+        by: z.string().check(z.trim(), z.minLength(1), z.maxLength(100)),
         on: z.iso.date(),
-        how: z.string().trim().min(3).max(1000),
+        how: z.string().check(z.trim(), z.minLength(3), z.maxLength(1000)),
       })
-      .describe("Whether it was seen, by whom, on which day and how."),
+      .check(z.describe("Whether it was seen, by whom, on which day and how.")),
   )
-  .describe("What a person confirmed, by the id of the rule that asks for it.");
+  .check(z.describe("What a person confirmed, by the id of the rule that asks for it."));
 
 /** How a confirmation is written in a build file, to be filled in. */
 export function confirmationEntry(rule: string): string {

@@ -1,4 +1,4 @@
-import type * as z from "zod";
+import type * as z from "zod/mini";
 import { wayOfMakingIds } from "../tables/waysOfMaking.ts";
 import { describeSyntax } from "../units/parseDimension.ts";
 import { parts, topFields } from "./buildSchema.ts";
@@ -187,8 +187,7 @@ export function describeIssue(issue: Issue, data: unknown): readonly Description
     confirmations: "entries by the id of the rule that asks for them",
     trialfit: 'the version of the build file format: trialfit: "1"',
     name: "a name for the build, at most 200 characters",
+    $schema: "the address of a schema, as a text",
   };
-  return [
-    { path, field, found, expected: top[field] ?? issue.message.replace(/^Invalid input: expected /, "") },
-  ];
+  return [{ path, field, found, expected: top[field] ?? "another entry" }];
 }

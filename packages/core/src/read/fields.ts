@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { wayOfMakingIds } from "../tables/waysOfMaking.ts";
 import { describeCount } from "./describeCount.ts";
 import {
@@ -8,21 +8,21 @@ import {
   provenances,
   type TextSpec,
 } from "./FieldSpec.ts";
-import { attempt, describeField, type ReadField, refuse } from "./fieldSchema.ts";
+import { attempt, describeField, type ReadField, readAs, refuse } from "./fieldSchema.ts";
 import { type DimensionDetail, readDimension } from "./readDimension.ts";
 import { readingSchema } from "./readingSchema.ts";
 import { isWanted, readWanted } from "./readWanted.ts";
 import { takenShape } from "./taken.ts";
 
 const detailSchema = z.strictObject({
-  value: z.union([z.string(), z.number()]).optional(),
-  tolerance: z.string().optional(),
-  provenance: z.enum(provenances).optional(),
-  instrument: z.string().optional(),
-  uncertainty: z.string().optional(),
-  made: z.enum(wayOfMakingIds).optional(),
-  readings: readingSchema.optional(),
-  note: z.string().optional(),
+  value: z.optional(z.union([z.string(), z.number()])),
+  tolerance: z.optional(z.string()),
+  provenance: z.optional(z.enum(provenances)),
+  instrument: z.optional(z.string()),
+  uncertainty: z.optional(z.string()),
+  made: z.optional(z.enum(wayOfMakingIds)),
+  readings: z.optional(readingSchema),
+  note: z.optional(z.string()),
   ...takenShape,
 });
 
@@ -35,7 +35,7 @@ export function dimension(
   usual: "data-sheet" | "target" | "assumed" = "data-sheet",
 ) {
   const full: DimensionSpec = { kind: "dimension", ...spec };
-  const schema = z.union([z.string(), z.number(), detailSchema]).transform((raw, ctx): ReadField => {
+  const schema = readAs(z.union([z.string(), z.number(), detailSchema]), (raw, ctx): ReadField => {
     const entry: string | DimensionDetail = typeof raw === "number" ? String(raw) : raw;
     if (typeof entry === "string" && isWanted(entry))
       return { value: attempt(ctx, () => readWanted(entry, full)) };
@@ -48,15 +48,16 @@ export function dimension(
 /** One of a closed list of words. */
 export function choice(spec: Omit<ChoiceSpec, "kind">) {
   const options = Object.keys(spec.options) as [string, ...string[]];
-  const schema = z
-    .enum(options)
-    .transform((value): ReadField => ({ value: { kind: "choice", value, provenance: "data-sheet" } }));
+  const schema = readAs(
+    z.enum(options),
+    (value): ReadField => ({ value: { kind: "choice", value, provenance: "data-sheet" } }),
+  );
   return describeField(schema, { kind: "choice", ...spec });
 }
 
 /** A whole number that is counted, not measured. */
 export function count(spec: Omit<CountSpec, "kind">) {
-  const schema = z.union([z.string(), z.number()]).transform((raw, ctx): ReadField => {
+  const schema = readAs(z.union([z.string(), z.number()]), (raw, ctx): ReadField => {
     const text = String(raw).trim();
     const value = Number(text);
     if (!/^\d+$/.test(text) || value < spec.least || value > spec.most)
@@ -79,9 +80,9 @@ export function count(spec: Omit<CountSpec, "kind">) {
 
 /** Free text for people; no rule reads it. */
 export function text(spec: Omit<TextSpec, "kind">) {
-  const schema = z
-    .string()
-    .max(4000)
-    .transform((value): ReadField => ({ value: { kind: "text", value } }));
+  const schema = readAs(
+    z.string().check(z.maxLength(4000)),
+    (value): ReadField => ({ value: { kind: "text", value } }),
+  );
   return describeField(schema, { kind: "text", ...spec });
 }

@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import type { Build } from "./Build.ts";
 import { buildSchema } from "./buildSchema.ts";
 import { checkPlainData } from "./checkPlainData.ts";

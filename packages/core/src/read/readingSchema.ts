@@ -1,15 +1,15 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 
 const one = z.union([z.string(), z.number()]);
 /** One reading, or the same one taken several times. */
-const repeated = z.union([one, z.array(one).min(1).max(50)]);
+const repeated = z.union([one, z.array(one).check(z.minLength(1), z.maxLength(50))]);
 /** Readings by direction: along the crankshaft, across it. */
-const directions = z.record(z.string().max(40), repeated);
+const directions = z.record(z.string().check(z.maxLength(40)), repeated);
 /** Readings by height: top, middle, bottom. */
-const heights = z.record(z.string().max(40), z.union([repeated, directions]));
+const heights = z.record(z.string().check(z.maxLength(40)), z.union([repeated, directions]));
 
 /** Readings of one dimension by the number of its cylinder, crankpin or main bearing. */
-export const readingSchema = z.record(z.string().regex(/^[1-9]\d?$/), z.union([repeated, heights]));
+export const readingSchema = z.record(z.string().check(z.regex(/^[1-9]\d?$/)), z.union([repeated, heights]));
 export type Readings = z.infer<typeof readingSchema>;
 export type PositionReadings = Readings[string];
 

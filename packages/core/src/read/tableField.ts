@@ -1,8 +1,16 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { countOf } from "./countOf.ts";
 import { type ColumnSpec, fieldSpecs, type TableSpec } from "./FieldSpec.ts";
 import type { TableRow } from "./FieldValue.ts";
-import { attempt, describeField, type FieldSchema, type ReadField, refuse } from "./fieldSchema.ts";
+import {
+  attempt,
+  describeField,
+  type FieldSchema,
+  type ReadContext,
+  type ReadField,
+  readAs,
+  refuse,
+} from "./fieldSchema.ts";
 
 export interface TableDeclaration extends Omit<TableSpec, "kind" | "columns" | "optional"> {
   /** Column name → schema of its cells: a dimension, a choice or a count. */
@@ -22,7 +30,7 @@ function columnSpec(name: string, schema: FieldSchema): ColumnSpec {
 type RawRow = Readonly<Record<string, ReadField | undefined>>;
 
 /** One row as numbers and words. A cell has no tolerance of its own: it would be lost, so it is refused. */
-function readRow(cells: RawRow, index: number, ctx: z.RefinementCtx): TableRow {
+function readRow(cells: RawRow, index: number, ctx: ReadContext): TableRow {
   const row: Record<string, number | string> = {};
   for (const [name, cell] of Object.entries(cells)) {
     const value = cell?.value;
@@ -56,17 +64,16 @@ export function table(
   const shape = Object.fromEntries(
     Object.entries(columns).map(([name, schema]) => [
       name,
-      optional.includes(name) ? schema.optional() : schema,
+      optional.includes(name) ? z.optional(schema) : schema,
     ]),
   );
-  const schema = z
-    .array(z.strictObject(shape))
-    .min(rest.least)
-    .max(rest.most)
-    .transform((entries, ctx): ReadField => {
+  const schema = readAs(
+    z.array(z.strictObject(shape)).check(z.minLength(rest.least), z.maxLength(rest.most)),
+    (entries, ctx): ReadField => {
       const rows = entries.map((entry, index) => readRow(entry as RawRow, index, ctx));
       if (check !== undefined) attempt(ctx, () => check(rows));
       return { value: { kind: "table", rows, provenance, text: countOf(rows.length, "row") } };
-    });
+    },
+  );
   return describeField(schema, spec);
 }

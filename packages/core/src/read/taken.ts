@@ -1,31 +1,31 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { parseDimension } from "../units/parseDimension.ts";
 import type { Taken } from "./FieldValue.ts";
 
-const name = z.string().trim().min(1).max(200);
+const name = z.string().check(z.trim(), z.minLength(1), z.maxLength(200));
 
 /** What may be said of how a reading was taken, and of the readings before it. */
 export const takenShape = {
-  by: name.optional(),
-  on: z.iso.date().optional(),
-  temperature: z.string().max(40).optional(),
-  joint: z.string().trim().min(1).max(200).optional(),
-  replaces: z
-    .array(
-      z.strictObject({
-        was: z.string().min(1).max(4000),
-        because: z.string().trim().min(3).max(1000),
-        by: name.optional(),
-        on: z.iso.date().optional(),
-      }),
-    )
-    .min(1)
-    .max(100)
-    .optional(),
+  by: z.optional(name),
+  on: z.optional(z.iso.date()),
+  temperature: z.optional(z.string().check(z.maxLength(40))),
+  joint: z.optional(name),
+  replaces: z.optional(
+    z
+      .array(
+        z.strictObject({
+          was: z.string().check(z.minLength(1), z.maxLength(4000)),
+          because: z.string().check(z.trim(), z.minLength(3), z.maxLength(1000)),
+          by: z.optional(name),
+          on: z.optional(z.iso.date()),
+        }),
+      )
+      .check(z.minLength(1), z.maxLength(100)),
+  ),
 } as const;
 
 /** The circumstances of a reading as they are written: with `undefined` where one is left out. */
-export type WrittenTaken = z.infer<z.ZodObject<typeof takenShape>>;
+export type WrittenTaken = z.infer<z.ZodMiniObject<typeof takenShape>>;
 
 /**
  * The circumstances of a reading, or undefined where none is told.

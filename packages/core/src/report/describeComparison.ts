@@ -56,8 +56,20 @@ function barOf(comparison: Comparison): BandBar | undefined {
   };
 }
 
+/** Comparisons of remembered verdicts are the same objects in one report after the other. */
+const described = new WeakMap<Comparison, DocumentLine>();
+
 /** One comparison as a line: the value with its band, the limit, and what is to spare or short. */
 export function describeComparison(comparison: Comparison): DocumentLine {
+  let line = described.get(comparison);
+  if (line === undefined) {
+    line = lineOf(comparison);
+    described.set(comparison, line);
+  }
+  return line;
+}
+
+function lineOf(comparison: Comparison): DocumentLine {
   const { value, against, unit, label, operator, decimals } = comparison;
   const words = operatorWords[operator];
   const limit =

@@ -21,7 +21,7 @@ const bySpelling: ReadonlyMap<string, Unit> = new Map(
 
 /** The unit that a spelling stands for, or undefined. Case matters: `mm` and `Mm` are not the same. */
 export function findUnit(spelling: string): Unit | undefined {
-  return bySpelling.get(normalise(spelling));
+  return bySpelling.get(spelling) ?? bySpelling.get(normalise(spelling));
 }
 
 /** The unit of the table with this symbol. @throws RangeError when the table has none: a slip in a declaration. */

@@ -1,21 +1,24 @@
-import { useCallback, useEffect, useMemo, useReducer, useRef } from "preact/hooks";
+import { useCallback, useEffect, useLayoutEffect, useMemo, useReducer, useRef } from "preact/hooks";
+import { startWorker } from "../../worker/startWorker.ts";
 import type {
   DocumentView,
   Entry,
   FromWorker,
   JudgeOptions,
+  Places,
   ReportView,
   ToWorker,
   Trouble,
 } from "../protocol.ts";
 import { History } from "./History.ts";
 import { keepText } from "./keepText.ts";
-import { startWorker } from "./startWorker.ts";
+import { UnpackReport } from "./UnpackReport.ts";
 
 export interface BenchState {
   readonly history: History;
   readonly name: string;
   readonly entries: Readonly<Record<string, Entry>>;
+  readonly places: Places;
   readonly troubles: readonly Trouble[];
   readonly report: ReportView | undefined;
   /** Whether the report belongs to the file as it is, with nothing still being worked out. */
@@ -31,7 +34,7 @@ export interface BenchState {
 }
 
 type Act =
-  | { readonly kind: "told"; readonly message: FromWorker; readonly by: string }
+  | { readonly kind: "told"; readonly message: Told; readonly by: string }
   | { readonly kind: "busy" }
   | { readonly kind: "history"; readonly history: History }
   | { readonly kind: "options"; readonly options: JudgeOptions }
@@ -41,6 +44,7 @@ const empty: BenchState = {
   history: new History(),
   name: "",
   entries: {},
+  places: {},
   troubles: [],
   report: undefined,
   done: false,
@@ -52,12 +56,16 @@ const empty: BenchState = {
   failure: undefined,
 };
 
-function told(state: BenchState, message: FromWorker, by: string): BenchState {
+/** What the worker told, its reports whole. */
+type Told = Exclude<FromWorker, { kind: "report" }> | Unpacked;
+type Unpacked = Omit<Extract<FromWorker, { kind: "report" }>, "view"> & { readonly view: ReportView };
+
+function told(state: BenchState, message: Told, by: string): BenchState {
   switch (message.kind) {
     case "text": {
-      const { text, name, entries, troubles } = message;
+      const { text, name, entries, places, troubles } = message;
       const history = text === "" ? state.history : state.history.push(text, by);
-      return { ...state, history, name, entries, troubles };
+      return { ...state, history, name, entries, places, troubles };
     }
     case "report": {
       const { view, done, first, took } = message;
@@ -109,12 +117,16 @@ export function useBench(): readonly [BenchState, BenchActions] {
   const worker = useRef<Worker | undefined>(undefined);
   const revision = useRef(0);
   const reasons = useRef(new Map<number, string>());
+  const sent = useRef(0);
   const latest = useRef(state);
   latest.current = state;
 
   useEffect(() => {
     const made = startWorker();
-    made.addEventListener("message", ({ data }: MessageEvent<FromWorker>) => {
+    const packing = new UnpackReport();
+    made.addEventListener("message", ({ data: sentBy }: MessageEvent<FromWorker>) => {
+      // Reports rest on those before: one that comes too late is unpacked all the same.
+      const data = sentBy.kind === "report" ? { ...sentBy, view: packing.unpack(sentBy.view) } : sentBy;
       if (data.revision < revision.current && data.kind !== "text") return;
       dispatch({ kind: "told", message: data, by: reasons.current.get(data.revision) ?? "" });
       reasons.current.delete(data.revision);
@@ -127,9 +139,16 @@ export function useBench(): readonly [BenchState, BenchActions] {
   const send = useCallback((order: Order, by = "") => {
     revision.current += 1;
     reasons.current.set(revision.current, by);
+    sent.current = performance.now();
     dispatch({ kind: "busy" });
     worker.current?.postMessage({ ...order, revision: revision.current });
   }, []);
+
+  // Where a browser shows its own measurements: from what was typed to the verdicts that stand on the page.
+  useLayoutEffect(() => {
+    if (latest.current.report !== undefined)
+      performance.measure(latest.current.done ? "all verdicts" : "verdicts", { start: sent.current });
+  }, [state.report]);
 
   const actions = useMemo((): BenchActions => {
     const go = (history: History) => {

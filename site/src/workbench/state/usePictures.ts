@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from "preact/hooks";
+import { startWorker } from "../../worker/startWorker.ts";
 import type { Choice, Drawing, FromViewer, View } from "../protocol.ts";
-import { startWorker } from "./startWorker.ts";
 
 export interface Pictures {
   readonly still: readonly Drawing[];
@@ -8,11 +8,20 @@ export interface Pictures {
   readonly marks: readonly Choice[];
   readonly mechanism: string;
   readonly chart: string;
+  readonly table: { readonly title: string; readonly html: string };
   /** The file cannot be read, so that there is nothing to draw. */
   readonly blank: boolean;
 }
 
-const nothing: Pictures = { still: [], charts: [], marks: [], mechanism: "", chart: "", blank: false };
+const nothing: Pictures = {
+  still: [],
+  charts: [],
+  marks: [],
+  mechanism: "",
+  chart: "",
+  table: { title: "", html: "" },
+  blank: false,
+};
 
 /**
  * Pictures of the build in a text, drawn in a worker of their own. Views that come while one is being drawn wait; of
@@ -33,13 +42,15 @@ export function usePictures(text: string | undefined, view: View): Pictures {
         switch (data.kind) {
           case "drawn":
             return { ...before, still: data.still, charts: data.charts, marks: data.marks, blank: false };
+          case "tabulated":
+            return { ...before, table: { title: data.title, html: data.table } };
           case "turned":
             return { ...before, mechanism: data.mechanism, chart: data.chart };
           case "blank":
             return { ...nothing, blank: true };
         }
       });
-      if (data.kind === "drawn") return;
+      if (data.kind === "drawn" || data.kind === "tabulated") return;
       drawing.current = false;
       waiting.current?.();
     });

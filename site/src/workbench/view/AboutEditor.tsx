@@ -1,9 +1,10 @@
-import type { About } from "../protocol.ts";
+import type { About, Choice } from "../protocol.ts";
 
 interface Props {
   readonly label: string;
   readonly about: About;
   readonly instruments: string;
+  readonly ways: readonly Choice[];
   readonly write: (about: About) => void;
 }
 
@@ -18,7 +19,7 @@ const origins = {
 const orNothing = (text: string) => (text === "" ? undefined : text);
 
 /** Where a size comes from: its origin, the instrument, a note. */
-export function AboutEditor({ label, about, instruments, write }: Props) {
+export function AboutEditor({ label, about, instruments, ways, write }: Props) {
   return (
     <div class="about">
       <label>
@@ -46,6 +47,32 @@ export function AboutEditor({ label, about, instruments, write }: Props) {
           value={about.instrument ?? ""}
           onInput={(event) => write({ ...about, instrument: orNothing(event.currentTarget.value) })}
         />
+      </label>
+      <label>
+        Uncertainty
+        <input
+          type="text"
+          autocomplete="off"
+          placeholder="as usual for the instrument"
+          aria-label={`${label}: uncertainty of what was read, with its unit`}
+          value={about.uncertainty ?? ""}
+          onInput={(event) => write({ ...about, uncertainty: orNothing(event.currentTarget.value) })}
+        />
+      </label>
+      <label>
+        Made
+        <select
+          aria-label={`${label}: how it was made`}
+          value={about.made ?? ""}
+          onChange={(event) => write({ ...about, made: orNothing(event.currentTarget.value) })}
+        >
+          <option value="">not said</option>
+          {ways.map((way) => (
+            <option key={way.id} value={way.id}>
+              {way.label}
+            </option>
+          ))}
+        </select>
       </label>
       <label>
         Note

@@ -32,41 +32,49 @@ export function ConfirmForm({ path, entry, troubles, actions }: Props) {
     </label>
   );
   return (
-    <fieldset class="confirm">
-      <legend>What was seen</legend>
-      <label>
-        Was it so?
-        <select value={shown.seen} onChange={(event) => change({ seen: event.currentTarget.value })}>
-          <option value="">not looked at yet</option>
-          <option value="yes">yes</option>
-          <option value="no">no</option>
-        </select>
-      </label>
-      {box("by", "Who looked", "text")}
-      {box("on", "On", "date")}
-      {box("how", "With what, and what was read", "text")}
-      <p class="row">
-        <button
-          type="button"
-          disabled={draft === undefined || !ready}
-          onClick={() => {
-            actions.write(path, shown);
-            setDraft(undefined);
-          }}
-        >
-          Write it down
-        </button>
-        {entry !== undefined && (
-          <button type="button" onClick={() => actions.write(path, undefined)}>
-            Take it out
-          </button>
-        )}
+    <>
+      <p class="on-paper">
+        seen: {shown.seen === "" ? "yes / no" : shown.seen}
+        <span>by: {shown.by}</span>
+        <span>on: {entry === undefined ? "" : shown.on}</span>
+        <span class="long">how: {shown.how}</span>
       </p>
-      {troubles.map(({ text }) => (
-        <p class="trouble" key={text}>
-          {text}
+      <fieldset class="confirm">
+        <legend>What was seen</legend>
+        <label>
+          Was it so?
+          <select value={shown.seen} onChange={(event) => change({ seen: event.currentTarget.value })}>
+            <option value="">not looked at yet</option>
+            <option value="yes">yes</option>
+            <option value="no">no</option>
+          </select>
+        </label>
+        {box("by", "Who looked", "text")}
+        {box("on", "On", "date")}
+        {box("how", "With what, and what was read", "text")}
+        <p class="row">
+          <button
+            type="button"
+            disabled={draft === undefined || !ready}
+            onClick={() => {
+              actions.write(path, shown);
+              setDraft(undefined);
+            }}
+          >
+            Write it down
+          </button>
+          {entry !== undefined && (
+            <button type="button" onClick={() => actions.write(path, undefined)}>
+              Take it out
+            </button>
+          )}
         </p>
-      ))}
-    </fieldset>
+        {troubles.map(({ text }) => (
+          <p class="trouble" key={text}>
+            {text}
+          </p>
+        ))}
+      </fieldset>
+    </>
   );
 }

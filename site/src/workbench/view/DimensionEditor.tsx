@@ -1,6 +1,4 @@
-import type { Entry, FormField } from "../protocol.ts";
-
-type Pieces = Extract<Entry, { form: "pieces" }>;
+import type { FormField, Pieces } from "../protocol.ts";
 
 interface Props {
   readonly field: FormField;
@@ -9,15 +7,16 @@ interface Props {
   readonly describedBy: string | undefined;
   readonly wrong: boolean;
   readonly write: (entry: Pieces) => void;
-  /** Shows the same size in another unit. */
-  readonly convert: (unit: string) => void;
+  /** Shows the same size in another unit; without it the unit changes and the number stays. */
+  readonly convert?: (unit: string) => void;
 }
 
 /** Number, unit, tolerance and the word that says which way, each in a box of its own. */
 export function DimensionEditor({ field, entry, id, describedBy, wrong, write, convert }: Props) {
   const { units = [], words } = field;
   const change = (part: Partial<Pieces>) => write({ ...entry, ...part });
-  const toUnit = (unit: string) => (entry.number.trim() === "" ? change({ unit }) : convert(unit));
+  const toUnit = (unit: string) =>
+    entry.number.trim() === "" || convert === undefined ? change({ unit }) : convert(unit);
   return (
     <div class="pieces">
       <input

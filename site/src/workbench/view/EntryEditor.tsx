@@ -1,6 +1,8 @@
 import type { Entry, FormField } from "../protocol.ts";
 import { DimensionEditor } from "./DimensionEditor.tsx";
+import { ReadingsEditor } from "./ReadingsEditor.tsx";
 import { RowsEditor } from "./RowsEditor.tsx";
+import { WantedEditor } from "./WantedEditor.tsx";
 
 interface Props {
   readonly field: FormField;
@@ -8,6 +10,7 @@ interface Props {
   readonly id: string;
   readonly describedBy: string | undefined;
   readonly wrong: boolean;
+  readonly places: number | undefined;
   readonly write: (entry: Entry) => void;
   readonly convert: (unit: string) => void;
 }
@@ -17,6 +20,8 @@ export function EntryEditor(props: Props) {
   const { field, entry, id, describedBy, wrong, write } = props;
   if (entry.form === "pieces") return <DimensionEditor {...props} entry={entry} key={field.path} />;
   if (entry.form === "rows") return <RowsEditor {...props} entry={entry} />;
+  if (entry.form === "readings") return <ReadingsEditor {...props} entry={entry} />;
+  if (entry.form === "wanted") return <WantedEditor {...props} entry={entry} />;
   if (entry.form === "file")
     return (
       <textarea

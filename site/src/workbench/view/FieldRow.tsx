@@ -1,20 +1,27 @@
 import { useEffect, useState } from "preact/hooks";
-import type { Entry, FormField, Trouble } from "../protocol.ts";
+import type { Choice, Entry, FormField, Trouble } from "../protocol.ts";
 import type { BenchActions } from "../state/useBench.ts";
 import { AboutEditor } from "./AboutEditor.tsx";
 import { EntryEditor } from "./EntryEditor.tsx";
 import { emptyEntry, isFilled } from "./entryOf.ts";
+import { WaysOfGiving } from "./WaysOfGiving.tsx";
 
 interface Props {
   readonly field: FormField;
   readonly entry: Entry | undefined;
   readonly troubles: readonly Trouble[];
   readonly instruments: string;
+  readonly ways: readonly Choice[];
+  /** How many the build has of what this dimension is measured on. */
+  readonly places: number | undefined;
   readonly actions: BenchActions;
 }
 
+/** Whether a draft gives a dimension in another way than as one size. */
+const isOtherWay = ({ form }: Entry): boolean => form === "readings" || form === "wanted";
+
 /** One field: its box, what is wrong with it, and on demand its help, where it comes from and what is taken without it. */
-export function FieldRow({ field, entry, troubles, instruments, actions }: Props) {
+export function FieldRow({ field, entry, troubles, instruments, ways, places, actions }: Props) {
   const [draft, setDraft] = useState<Entry | undefined>(undefined);
   // What another hand changed (undo, another file) outranks what was being typed.
   useEffect(() => {
@@ -29,11 +36,13 @@ export function FieldRow({ field, entry, troubles, instruments, actions }: Props
   const leave = (event: FocusEvent) => {
     const row = event.currentTarget as HTMLElement;
     if (row.contains(event.relatedTarget as Node | null)) return;
-    setDraft(undefined);
+    // Rows that were laid out and not read yet, and bounds not given yet, are no part of the file.
+    setDraft((one) =>
+      one !== undefined && one.form !== (entry?.form ?? "") && isOtherWay(one) ? one : undefined,
+    );
     actions.settle();
   };
   const describedBy = troubles.length > 0 ? `${id}-trouble` : undefined;
-  const about = shown.form === "pieces" || shown.form === "text" ? shown.about : undefined;
   const { help, range, leftOut = [], rules, per } = field;
   return (
     <div class={`field ${isFilled(entry) ? "filled" : ""}`} id={`${id}-row`} onFocusOut={leave}>
@@ -44,6 +53,7 @@ export function FieldRow({ field, entry, troubles, instruments, actions }: Props
         id={id}
         describedBy={describedBy}
         wrong={troubles.length > 0}
+        places={places}
         write={write}
         convert={(unit) => {
           setDraft(undefined);
@@ -70,23 +80,23 @@ export function FieldRow({ field, entry, troubles, instruments, actions }: Props
             Left out: {text}.
           </p>
         ))}
-        {per !== undefined && (
-          <p class="quiet">May be measured for each {per}: write the readings in the File panel.</p>
-        )}
+        {per !== undefined && <p class="quiet">May be measured for each {per}.</p>}
         <p class="quiet">
           {rules === 0 ? "No rule rests on it; it is shown in reports." : `${rules} rules rest on it.`}{" "}
           <code>{field.path}</code>
         </p>
-        {field.kind === "dimension" &&
-          about !== undefined &&
-          (shown.form === "pieces" || shown.form === "text") && (
-            <AboutEditor
-              label={field.label}
-              about={about}
-              instruments={instruments}
-              write={(next) => write({ ...shown, about: next })}
-            />
-          )}
+        {field.kind === "dimension" && shown.form !== "file" && (
+          <WaysOfGiving field={field} entry={shown} write={write} />
+        )}
+        {field.kind === "dimension" && "about" in shown && (
+          <AboutEditor
+            label={field.label}
+            about={shown.about}
+            instruments={instruments}
+            ways={ways}
+            write={(next) => write({ ...shown, about: next })}
+          />
+        )}
       </details>
     </div>
   );

@@ -1,8 +1,10 @@
+import { Component } from "preact";
 import { VerdictMark } from "../../components/VerdictMark.tsx";
 import { href } from "../../data/href.ts";
-import type { ItemView } from "../protocol.ts";
-import type { BenchActions, BenchState } from "../state/useBench.ts";
+import type { Entry, ItemView, Trouble } from "../protocol.ts";
+import type { BenchActions } from "../state/useBench.ts";
 import { ConfirmForm } from "./ConfirmForm.tsx";
+import { Fold } from "./Fold.tsx";
 import { LineList } from "./LineList.tsx";
 import { Markup } from "./Markup.tsx";
 
@@ -12,30 +14,22 @@ interface Props {
   readonly nameOf: (path: string) => string | undefined;
   /** Goes to the field of an entry. */
   readonly goTo: (path: string) => void;
-  readonly state: BenchState;
+  /** What a person said of it so far, and what is wrong with that. */
+  readonly said: Entry | undefined;
+  readonly troubles: readonly Trouble[];
   readonly actions: BenchActions;
+  readonly printing: boolean;
 }
 
-/** One finding: its verdict and numbers at a glance, everything else when it is opened. */
-export function FindingItem({ item, nameOf, goTo, state, actions }: Props) {
-  const { id, word, weight, work, lines, needs = [], spread } = item;
-  const band = lines.find((line) => line.band !== undefined);
+/** All that a finding says, with ways to the fields that would settle it. */
+function FindingBody({ item, nameOf, goTo, said, troubles, actions }: Props) {
+  const { id, word, lines, needs = [], spread } = item;
   const entries = needs.flatMap((path) => {
     const label = nameOf(path);
     return label === undefined ? [] : [{ path, label }];
   });
   return (
-    <details class="finding">
-      <summary>
-        {word !== undefined && <VerdictMark word={word} />}
-        <span class="title">{item.title}</span>
-        {weight !== undefined && (
-          <span class="quiet kind">
-            {weight} · {work}
-          </span>
-        )}
-        {band !== undefined && <span class="glance number">{band.text}</span>}
-      </summary>
+    <>
       <LineList lines={lines[0]?.label === word ? lines.slice(1) : lines} />
       {spread !== undefined && (
         <div class="spread">
@@ -54,18 +48,50 @@ export function FindingItem({ item, nameOf, goTo, state, actions }: Props) {
         </p>
       )}
       {item.confirmation !== undefined && (
-        <ConfirmForm
-          path={item.confirmation}
-          entry={state.entries[item.confirmation]}
-          troubles={state.troubles.filter(({ path }) => path === item.confirmation)}
-          actions={actions}
-        />
+        <ConfirmForm path={item.confirmation} entry={said} troubles={troubles} actions={actions} />
       )}
       {word !== undefined && id !== undefined && (
-        <p>
+        <p class="rule-link">
           <a href={href(`/rules/${id}/`)}>The rule, its reason and its sources</a>
         </p>
       )}
-    </details>
+    </>
   );
+}
+
+/** Verdicts that ask something: on paper all that they say is printed, of others the numbers at a glance. */
+const ASKING: ReadonlySet<string | undefined> = new Set(["fails", "open", "unknown", "pending"]);
+
+/** One finding: its verdict and numbers at a glance, everything else when it is opened. */
+function Finding(props: Props) {
+  const { title, word, weight, work, lines } = props.item;
+  const band = lines.find((line) => line.band !== undefined);
+  const summary = (
+    <>
+      {word !== undefined && <VerdictMark word={word} />}
+      <span class="title">{title}</span>
+      {weight !== undefined && (
+        <span class="quiet kind">
+          {weight} · {work}
+        </span>
+      )}
+      {band !== undefined && <span class="glance number">{band.text}</span>}
+    </>
+  );
+  return (
+    <Fold class="finding" summary={summary} forced={props.printing && ASKING.has(word)}>
+      {() => <FindingBody {...props} />}
+    </Fold>
+  );
+}
+
+/** The same, drawn anew only where something of it changed: a report has hundreds, a keystroke changes few. */
+export class FindingItem extends Component<Props> {
+  override shouldComponentUpdate(next: Props): boolean {
+    return (Object.keys(next) as (keyof Props)[]).some((key) => next[key] !== this.props[key]);
+  }
+
+  override render() {
+    return <Finding {...this.props} />;
+  }
 }

@@ -1,8 +1,9 @@
 import { useMemo, useState } from "preact/hooks";
-import type { ItemView, ReportView } from "../protocol.ts";
+import type { ItemView, ReportView, Trouble } from "../protocol.ts";
 import type { BenchActions, BenchState } from "../state/useBench.ts";
 import { FindingItem } from "./FindingItem.tsx";
-import { useUnfoldedInPrint } from "./useUnfoldedInPrint.ts";
+import { Fold } from "./Fold.tsx";
+import { usePrinting } from "./usePrinting.ts";
 
 interface Props {
   readonly report: ReportView;
@@ -16,6 +17,17 @@ interface Props {
 /** Sections longer than this begin folded, so that what asks for something comes first. */
 const LONG = 40;
 
+/** What a section is called whatever it holds: it stays the same section when that changes. */
+const withoutCount = (heading: string): string => heading.replace(/ \(\d+\)$/, "");
+
+const NONE: readonly Trouble[] = [];
+
+/** What is wrong with an entry; the same list each time where nothing is. */
+function troublesOf({ troubles }: BenchState, path: string | undefined): readonly Trouble[] {
+  const own = path === undefined ? NONE : troubles.filter((one) => one.path === path);
+  return own.length === 0 ? NONE : own;
+}
+
 function has(item: ItemView, words: readonly string[], part: string): boolean {
   if (part !== "" && !(item.parts ?? []).includes(part)) return false;
   const text = `${item.title} ${item.id ?? ""} ${item.word ?? ""} ${item.lines.map((line) => line.text).join(" ")}`;
@@ -24,8 +36,8 @@ function has(item: ItemView, words: readonly string[], part: string): boolean {
 }
 
 /** Every finding of the report, grouped by the work that it asks for. */
-export function FindingList({ report, parts, ...rest }: Props) {
-  const list = useUnfoldedInPrint();
+export function FindingList({ report, parts, state, ...rest }: Props) {
+  const printing = usePrinting();
   const [search, setSearch] = useState("");
   const [part, setPart] = useState("");
   const words = search.toLowerCase().split(/\s+/).filter(Boolean);
@@ -41,7 +53,7 @@ export function FindingList({ report, parts, ...rest }: Props) {
     [report, search, part],
   );
   return (
-    <div class="findings" ref={list}>
+    <div class="findings">
       <search class="narrow" aria-label="Findings">
         <label>
           Words
@@ -61,16 +73,34 @@ export function FindingList({ report, parts, ...rest }: Props) {
       </search>
       {sections.length === 0 && <p role="status">No finding has these words.</p>}
       {sections.map(({ heading, intro, items, shown }) => (
-        <details class="section" key={heading} open={narrowed || items.length <= LONG}>
-          <summary>
-            <h3>{heading}</h3>
-            {narrowed && <span class="quiet">{shown.length} shown</span>}
-          </summary>
-          {intro !== undefined && <p class="quiet">{intro}</p>}
-          {shown.map((item) => (
-            <FindingItem key={item.id ?? item.title} item={item} {...rest} />
-          ))}
-        </details>
+        <Fold
+          class="section"
+          key={withoutCount(heading)}
+          usual={items.length <= LONG}
+          forced={narrowed || printing}
+          summary={
+            <>
+              <h3>{heading}</h3>
+              {narrowed && <span class="quiet">{shown.length} shown</span>}
+            </>
+          }
+        >
+          {() => (
+            <>
+              {intro !== undefined && <p class="quiet">{intro}</p>}
+              {shown.map((item) => (
+                <FindingItem
+                  key={item.id ?? item.title}
+                  item={item}
+                  said={item.confirmation === undefined ? undefined : state.entries[item.confirmation]}
+                  troubles={troublesOf(state, item.confirmation)}
+                  printing={printing}
+                  {...rest}
+                />
+              ))}
+            </>
+          )}
+        </Fold>
       ))}
       {report.closing.map((text) => (
         <p class="quiet" key={text}>

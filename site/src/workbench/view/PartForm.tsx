@@ -1,6 +1,7 @@
-import { useState } from "preact/hooks";
+import { useMemo, useState } from "preact/hooks";
 import type { FormData, FormPart } from "../protocol.ts";
 import type { BenchActions, BenchState } from "../state/useBench.ts";
+import { AimsForm } from "./AimsForm.tsx";
 import { isFilled } from "./entryOf.ts";
 import { FieldRow } from "./FieldRow.tsx";
 
@@ -17,18 +18,31 @@ const INSTRUMENTS = "workbench-instruments";
 
 type Show = "all" | "filled" | "wanted";
 
+/** What is searched for words, by the path of the field. */
+function searchedTexts({ parts }: FormData): ReadonlyMap<string, string> {
+  return new Map(
+    parts.flatMap((part) =>
+      part.fields.map(({ path, label, help }) => [
+        path,
+        `${part.label} ${label} ${path} ${help}`.toLowerCase(),
+      ]),
+    ),
+  );
+}
+
 /** The form of a build: a group for each part, a row for each field. */
 export function PartForm({ form, state, actions, unfolded, unfold }: Props) {
   const [search, setSearch] = useState("");
   const [show, setShow] = useState<Show>("all");
   const words = search.toLowerCase().split(/\s+/).filter(Boolean);
   const wanted = new Set(state.report?.wanted.map(({ path }) => path));
+  const texts = useMemo(() => searchedTexts(form), [form]);
   const visible = (part: FormPart) =>
-    part.fields.filter(({ path, label, help }) => {
-      const text = `${part.label} ${label} ${path} ${help}`.toLowerCase();
-      if (!words.every((word) => text.includes(word))) return false;
+    part.fields.filter(({ path }) => {
+      if (!words.every((word) => texts.get(path)!.includes(word))) return false;
       return show === "all" || (show === "filled" ? isFilled(state.entries[path]) : wanted.has(path));
     });
+  const aims = Object.keys(state.entries).filter((path) => path.startsWith("aims.")).length;
   const narrowed = words.length > 0 || show !== "all";
   return (
     <div class="parts">
@@ -51,6 +65,27 @@ export function PartForm({ form, state, actions, unfolded, unfold }: Props) {
           <option key={name} value={name} />
         ))}
       </datalist>
+      {!narrowed && (
+        <details
+          class="part"
+          open={unfolded.has("aims")}
+          onToggle={(event) => unfold("aims", event.currentTarget.open)}
+        >
+          <summary>
+            <h3>Aims</h3>
+            <span class="quiet number">{aims}</span>
+          </summary>
+          {unfolded.has("aims") && (
+            <>
+              <p class="quiet">
+                What the sizes that are “to be found” must reach. The command <code>trialfit solve</code>{" "}
+                finds them in the saved file; until then the rules that need them are unknown.
+              </p>
+              <AimsForm form={form} state={state} actions={actions} />
+            </>
+          )}
+        </details>
+      )}
       {form.parts.map((part) => {
         const fields = visible(part);
         if (fields.length === 0) return null;
@@ -79,6 +114,8 @@ export function PartForm({ form, state, actions, unfolded, unfold }: Props) {
                     entry={state.entries[field.path]}
                     troubles={state.troubles.filter(({ path }) => path === field.path)}
                     instruments={INSTRUMENTS}
+                    ways={form.ways}
+                    places={field.per === undefined ? undefined : state.places[field.per]}
                     actions={actions}
                   />
                 ))}

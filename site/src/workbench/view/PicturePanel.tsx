@@ -17,7 +17,7 @@ export function PicturePanel({ text }: { readonly text: string | undefined }) {
   const [chart, setChart] = useState("clearances");
   const [mark, setMark] = useState("");
   const [view, setView] = useState<View>({ angle: 0, chart, mark });
-  const { still, charts, marks, mechanism, chart: curves, blank } = usePictures(text, view);
+  const { still, charts, marks, mechanism, chart: curves, table, blank } = usePictures(text, view);
 
   useEffect(() => setView({ angle: radians(degrees), chart, mark }), [degrees, chart, mark]);
   useEffect(() => {
@@ -78,6 +78,12 @@ export function PicturePanel({ text }: { readonly text: string | undefined }) {
             </label>
           </figcaption>
           <Markup html={curves} />
+          {table.html !== "" && (
+            <details class="curve-table">
+              <summary>{table.title}</summary>
+              <Markup html={table.html} />
+            </details>
+          )}
         </figure>
       </div>
       {still.map(({ id, title, html }) => (

@@ -37,21 +37,22 @@ export function SummaryBar({ state }: { readonly state: BenchState }) {
           left out of every verdict.
         </p>
       )}
-      {report !== undefined && (
-        <ul class="counts">
-          {(Object.keys(marks) as CountWord[])
-            .filter((word) => word !== "pending" || report.counts.pending > 0)
-            .map((word) => (
-              <li key={word}>
-                <b class="number">{report.counts[word]}</b>{" "}
-                {marks[word] === undefined ? "to be confirmed" : <VerdictMark word={marks[word]} />}
-              </li>
-            ))}
-          <li class="quiet number" aria-live="off">
-            {done ? `first verdicts after ${duration(first)}, all after ${duration(took)}` : "working…"}
+      {/* Stands there before there is a report, so that nothing below it moves when one comes. */}
+      <ul class="counts">
+        {(Object.keys(marks) as CountWord[]).map((word) => (
+          <li key={word}>
+            <b class="number">{report === undefined ? "–" : report.counts[word]}</b>{" "}
+            {marks[word] === undefined ? "to be confirmed" : <VerdictMark word={marks[word]} />}
           </li>
-        </ul>
-      )}
+        ))}
+        <li class="quiet number" aria-live="off">
+          {report === undefined
+            ? ""
+            : done
+              ? `first verdicts after ${duration(first)}, all after ${duration(took)}`
+              : "working…"}
+        </li>
+      </ul>
     </div>
   );
 }

@@ -69,18 +69,21 @@ export function Workbench({ form, demos }: Props) {
       return next;
     });
   }, []);
-  const goTo = (path: string) => {
-    unfold(path.includes(".") ? path.split(".")[0]! : "", true);
-    if (!wide) choose("parts");
-    requestAnimationFrame(() =>
-      requestAnimationFrame(() => {
-        const row = document.getElementById(`field-${path.replace(".", "-")}-row`);
-        row?.scrollIntoView({ block: "center" });
-        row?.querySelector<HTMLElement>("input, select, textarea")?.focus({ preventScroll: true });
-      }),
-    );
-  };
-  const nameOf = (path: string) => labels.get(path);
+  const goTo = useCallback(
+    (path: string) => {
+      unfold(path.includes(".") ? path.split(".")[0]! : "", true);
+      if (!wide) choose("parts");
+      requestAnimationFrame(() =>
+        requestAnimationFrame(() => {
+          const row = document.getElementById(`field-${path.replace(".", "-")}-row`);
+          row?.scrollIntoView({ block: "center" });
+          row?.querySelector<HTMLElement>("input, select, textarea")?.focus({ preventScroll: true });
+        }),
+      );
+    },
+    [unfold, wide],
+  );
+  const nameOf = useCallback((path: string) => labels.get(path), [labels]);
 
   const parts = <PartForm form={form} state={state} actions={actions} unfolded={unfolded} unfold={unfold} />;
   const tabs: readonly Tab[] = [

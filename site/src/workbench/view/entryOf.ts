@@ -1,4 +1,4 @@
-import type { Entry, FormField } from "../protocol.ts";
+import type { Entry, FormField, Pieces, Readings, Text, Wanted } from "../protocol.ts";
 
 /** An entry to begin with, where the build has none: empty, in the usual unit. */
 export function emptyEntry(field: FormField): Entry {
@@ -19,6 +19,29 @@ export function emptyEntry(field: FormField): Entry {
   }
 }
 
+/** The size of an entry without what is said about it; undefined where it has none. */
+export function besideOf(entry: Entry): Pieces | Text | undefined {
+  if (entry.form === "readings") return entry.beside;
+  return entry.form === "pieces" || entry.form === "text" ? { ...entry, about: {} } : undefined;
+}
+
+/** Readings to begin with: one row, and beside them the size that stood there before. */
+export function emptyReadings(field: FormField, beside: Pieces | Text | undefined): Readings {
+  const size = emptyEntry(field);
+  return {
+    form: "readings",
+    unit: beside?.form === "pieces" ? beside.unit : (field.units?.[0] ?? "1"),
+    rows: [{ at: "1", height: "", direction: "", reading: "" }],
+    beside: beside ?? (size.form === "pieces" ? size : undefined),
+    about: {},
+  };
+}
+
+/** A size to be found, within all that the field can be. */
+export function emptyWanted(field: FormField): Wanted {
+  return { form: "wanted", unit: field.units?.[0] ?? "1", from: "", to: "", step: "" };
+}
+
 /** Whether an entry says anything. */
 export function isFilled(entry: Entry | undefined): boolean {
   switch (entry?.form) {
@@ -30,6 +53,10 @@ export function isFilled(entry: Entry | undefined): boolean {
       return entry.text.trim() !== "";
     case "rows":
       return entry.rows.length > 0;
+    case "readings":
+      return entry.rows.some(({ reading }) => reading.trim() !== "") || isFilled(entry.beside);
+    case "wanted":
+      return true;
     case "seen":
       return entry.seen !== "";
     case "file":

@@ -2,18 +2,30 @@ import {
   type Build,
   type BuildEdit,
   compareBuilds,
+  countPositions,
   describeChange,
   describeProblem,
   editBuildText,
   formatProblem,
   InputError,
+  type PositionKind,
   parseSource,
+  positionKinds,
   readBuildText,
   refineBuild,
   withField,
 } from "trialfit";
-import type { DocumentView, Entry, FromWorker, JudgeOptions, ToWorker, Trouble } from "../protocol.ts";
+import type {
+  DocumentView,
+  Entry,
+  FromWorker,
+  JudgeOptions,
+  Places,
+  ToWorker,
+  Trouble,
+} from "../protocol.ts";
 import { inUnit } from "./inUnit.ts";
+import { PackReport } from "./PackReport.ts";
 import { readEntries } from "./readEntries.ts";
 import { readWhatCan } from "./readWhatCan.ts";
 import { viewDocument } from "./viewDocument.ts";
@@ -43,6 +55,7 @@ export class Bench {
   /** Why the build to compare with could not be kept. */
   private unheld: DocumentView | undefined;
   private stop = new AbortController();
+  private readonly packing = new PackReport();
 
   constructor(post: Post) {
     this.post = post;
@@ -149,7 +162,26 @@ export class Bench {
   private tell(revision: number, troubles = this.troubles): void {
     if (this.unwritten.length > 0) this.writeDown();
     const { text, entries } = this;
-    this.post({ kind: "text", revision, text, name: this.build?.name ?? "", entries, troubles });
+    this.post({
+      kind: "text",
+      revision,
+      text,
+      name: this.build?.name ?? "",
+      entries,
+      places: this.places(),
+      troubles,
+    });
+  }
+
+  private places(): Places {
+    const { build } = this;
+    const kinds = Object.keys(positionKinds) as PositionKind[];
+    return Object.fromEntries(
+      kinds.flatMap((kind) => {
+        const count = build === undefined ? undefined : countPositions(kind, build.values);
+        return count === undefined ? [] : [[kind, count]];
+      }),
+    );
   }
 
   private async judge(revision: number, signal: AbortSignal, begun: number): Promise<void> {
@@ -166,7 +198,7 @@ export class Bench {
     };
     let first: number | undefined;
     for await (const { report, pending } of refineBuild(build, { ...options, signal })) {
-      const view = viewReport(report);
+      const view = this.packing.pack(viewReport(report));
       const took = performance.now() - begun;
       first ??= took;
       this.post({ kind: "report", revision, view, done: pending.length === 0, first, took });

@@ -1,7 +1,8 @@
 import { render } from "preact-render-to-string";
-import { type Build, Nominals, type Trace, traceKinds, traceOverTurn } from "trialfit";
+import { type Build, Nominals, type Trace, type TraceValue, traceKinds, traceOverTurn } from "trialfit";
 import { CurveChart } from "../../pictures/CurveChart.tsx";
 import { DeckStack } from "../../pictures/DeckStack.tsx";
+import { CurveTable, TABLE_TITLE } from "../../pictures/draw/CurveTable.tsx";
 import { Mechanism } from "../../pictures/Mechanism.tsx";
 import { RingPack } from "../../pictures/RingPack.tsx";
 import { deckStackOf } from "../../pictures/scene/deckStackOf.ts";
@@ -18,6 +19,8 @@ export class Viewer {
   private readonly post: (message: FromViewer) => void;
   private build: Build | undefined;
   private nominals: Nominals | undefined;
+  /** Chart whose table the page has. */
+  private tabulated: string | undefined;
   private readonly traced = new Map<string, readonly Trace[]>();
 
   constructor(post: (message: FromViewer) => void) {
@@ -39,13 +42,24 @@ export class Viewer {
         charts: charts.map(nameOf),
         marks: this.marks(),
       });
+    this.tabulate(sequence, view);
     this.post({ kind: "turned", sequence, mechanism: this.mechanism(view), chart: this.chart(view) });
+  }
+
+  /** The table of a chart changes with the build and the chart, not with the angle. */
+  private tabulate(sequence: number, { chart }: View): void {
+    if (chart === this.tabulated) return;
+    this.tabulated = chart;
+    const drawn = this.tracesOf(chart).filter((trace): trace is TraceValue => trace.state === "value");
+    const table = drawn.length === 0 ? "" : render(<CurveTable traces={drawn} />);
+    this.post({ kind: "tabulated", sequence, title: TABLE_TITLE, table });
   }
 
   private look({ text, file }: Extract<ToViewer, { kind: "look" }>): void {
     this.build = readWhatCan(text, file).build;
     this.nominals = this.build === undefined ? undefined : new Nominals(this.build);
     this.traced.clear();
+    this.tabulated = undefined;
   }
 
   private still(): readonly Drawing[] {
@@ -83,7 +97,7 @@ export class Viewer {
     return render(<Mechanism scene={scene} {...(mark === "" ? {} : { mark })} name={this.build!.name} />);
   }
 
-  private chart({ angle, chart }: View): string {
+  private tracesOf(chart: string): readonly Trace[] {
     const known = charts.find(({ id }) => id === chart) ?? charts[0]!;
     let traces = this.traced.get(known.id);
     if (traces === undefined) {
@@ -93,7 +107,11 @@ export class Viewer {
       );
       this.traced.set(known.id, traces);
     }
-    return render(<CurveChart traces={traces} angle={angle} table />);
+    return traces;
+  }
+
+  private chart({ angle, chart }: View): string {
+    return render(<CurveChart traces={this.tracesOf(chart)} angle={angle} />);
   }
 }
 

@@ -1,9 +1,17 @@
-import type { DocumentItem, DocumentLine, ReportDocument } from "trialfit";
-import { bandPicture } from "../../data/bandPicture.ts";
+import type { Comparison, DocumentItem, DocumentLine, ReportDocument } from "trialfit";
+import { type BandPicture, bandPicture } from "../../data/bandPicture.ts";
 import type { DocumentView, ItemView, LineView } from "../protocol.ts";
 
+/** A comparison is laid out once: in one report after the other most are the same. */
+const laidOut = new WeakMap<Comparison, BandPicture | undefined>();
+
+function pictureOf(comparison: Comparison): BandPicture | undefined {
+  if (!laidOut.has(comparison)) laidOut.set(comparison, bandPicture(comparison));
+  return laidOut.get(comparison);
+}
+
 export function viewLine({ label, text, tone = "plain", comparison }: DocumentLine): LineView {
-  const band = comparison === undefined ? undefined : bandPicture(comparison);
+  const band = comparison === undefined ? undefined : pictureOf(comparison);
   return {
     ...(label === undefined ? {} : { label }),
     text,

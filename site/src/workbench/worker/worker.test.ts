@@ -10,10 +10,13 @@ import {
   unitsLike,
 } from "trialfit";
 import { describe, expect } from "vitest";
-import type { Entry, FromWorker } from "../protocol.ts";
+import type { Entry, FromWorker, ItemView, Readings, ReportView, Wanted } from "../protocol.ts";
+import { UnpackReport } from "../state/UnpackReport.ts";
 import { Bench } from "./Bench.ts";
 import { inUnit } from "./inUnit.ts";
+import { PackReport } from "./PackReport.ts";
 import { readEntries } from "./readEntries.ts";
+import { readingRows, readingsOf } from "./readingRows.ts";
 import { readWhatCan } from "./readWhatCan.ts";
 import { writeEntry } from "./writeEntry.ts";
 
@@ -45,6 +48,81 @@ describe("entries of a form", () => {
     }
     expect(count).toBeGreaterThan(500);
   });
+  test("readings by position, sizes to be found and aims are entries, and come out as they were", () => {
+    const raw = {
+      block: {
+        bore: {
+          value: "88.50 mm ± 0.01",
+          instrument: "dial bore gauge",
+          uncertainty: "0.002 mm",
+          readings: {
+            "1": { top: { along: "88.512 mm", across: "88.516 mm" }, bottom: "88.508 mm" },
+            "2": ["88.51 mm", "88.511 mm"],
+            "3": "88.5 mm",
+          },
+        },
+        deckHeight: { value: "227 mm", made: "milled" },
+      },
+      piston: { compressionHeight: "? 28 mm to 34 mm in steps of 0.05 mm", mass: "?" },
+      aims: { compressionRatio: "at least 10.5" },
+    };
+    const entries = readEntries(raw);
+    expect(entries["block.bore"]).toMatchObject({
+      form: "readings",
+      unit: "mm",
+      beside: { number: "88.50" },
+    });
+    expect((entries["block.bore"] as Readings).rows).toHaveLength(6);
+    expect(entries["block.deckHeight"]).toMatchObject({ form: "pieces", about: { made: "milled" } });
+    expect(entries["piston.compressionHeight"]).toMatchObject({
+      form: "wanted",
+      from: "28 mm",
+      step: "0.05 mm",
+    });
+    for (const [path, entry] of Object.entries(entries)) {
+      const [part, field] = path.split(".") as ["block", "bore"];
+      expect(writeEntry(path, entry).value, path).toEqual(raw[part][field]);
+    }
+    expect(Object.keys(entries)).toHaveLength(5);
+  });
+  test("a number alone is in the unit of its box; what was not read is left out", () => {
+    const row = (at: string, reading: string) => ({ at, height: "", direction: "", reading });
+    const readings: Readings = {
+      form: "readings",
+      unit: "in",
+      rows: [row("1", "3.4849"), row("2", ""), row("3", "88.51 mm")],
+      beside: undefined,
+      about: {},
+    };
+    expect(writeEntry("block.bore", readings).value).toEqual({
+      readings: { "1": "3.4849 in", "3": "88.51 mm" },
+    });
+    expect(writeEntry("block.bore", { ...readings, rows: [row("1", " ")] }).value).toBeUndefined();
+    const wanted: Wanted = { form: "wanted", unit: "mm", from: "28", to: "", step: "" };
+    expect(writeEntry("piston.compressionHeight", wanted).value).toMatch(/^\? 28 mm to \d+ mm$/);
+  });
+  const word = fc.constantFrom("", "top", "bottom", "a b");
+  test.prop([
+    fc.uniqueArray(
+      fc.record({
+        at: fc.constantFrom("1", "2", "8"),
+        height: word,
+        direction: word,
+        reading: fc.constantFrom("1 mm", "2 mm"),
+      }),
+      {
+        minLength: 1,
+        maxLength: 12,
+        selector: ({ at, height, direction }) => `${at} ${height} ${direction}`,
+      },
+    ),
+  ])("rows of readings keep every reading, and are the same once they were written", (rows) => {
+    const once = readingRows(readingsOf(rows))!;
+    expect(once.map(({ at, reading }) => `${at} ${reading}`).sort()).toEqual(
+      rows.map(({ at, reading }) => `${at} ${reading}`).sort(),
+    );
+    expect(readingRows(readingsOf(once))).toEqual(once);
+  });
   test("confirmations are entries too", () => {
     const entry = readEntries(parseSource(small, "small").data)["confirmations.rod-bolt-face-seats"];
     expect(entry).toEqual({
@@ -73,6 +151,46 @@ describe("entries of a form", () => {
     if (unit === "degC" && tolerance.endsWith("%")) return;
     expect(Math.abs((after!.plus ?? 0) - (before!.plus ?? 0)) / scale).toBeLessThan(1e-7);
     expect(Math.abs((after!.minus ?? 0) - (before!.minus ?? 0)) / scale).toBeLessThan(1e-7);
+  });
+});
+
+describe("reports on their way to the page", () => {
+  const item = fc.record({
+    title: fc.constantFrom("a", "b", "c", "d"),
+    tone: fc.constantFrom("good" as const, "bad" as const),
+    lines: fc.array(
+      fc.record({ text: fc.constantFrom("1 mm", "2 mm"), tone: fc.constant("plain" as const) }),
+      {
+        maxLength: 2,
+      },
+    ),
+  });
+  const section = fc.record({ heading: fc.constantFrom("x", "y"), items: fc.array(item, { maxLength: 6 }) });
+  test.prop([fc.array(fc.array(section, { maxLength: 4 }), { maxLength: 6 })])(
+    "arrive as they were, and what is the same is not sent again",
+    (reports) => {
+      const [there, here] = [new PackReport(), new UnpackReport()];
+      let before: readonly ItemView[] = [];
+      for (const sections of reports) {
+        const view = { title: "", lead: [], closing: [], wanted: [], counts: {}, sections } as unknown;
+        const sent = structuredClone(there.pack(view as ReportView));
+        const arrived = here.unpack(sent);
+        expect(arrived).toEqual(view);
+        const known = new Set(before.map((one) => JSON.stringify(one)));
+        const whole = sent.sections.flatMap(({ items }) => items).filter((one) => typeof one !== "number");
+        expect(whole.filter((one) => known.has(JSON.stringify(one)))).toEqual([]);
+        before = arrived.sections.flatMap(({ items }) => items);
+      }
+    },
+  );
+  test("keep their items as the objects that they were", () => {
+    const [there, here] = [new PackReport(), new UnpackReport()];
+    const one = (text: string): ItemView => ({ title: text, tone: "good", lines: [] });
+    const view = (...items: readonly ItemView[]) =>
+      ({ sections: [{ heading: "x", items }] }) as unknown as ReportView;
+    const first = here.unpack(there.pack(view(one("a"), one("b")))).sections[0]!.items;
+    const second = here.unpack(there.pack(view(one("b"), one("c")))).sections[0]!.items;
+    expect(second[0]).toBe(first[1]);
   });
 });
 

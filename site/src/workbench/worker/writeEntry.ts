@@ -1,5 +1,6 @@
-import { type BuildEdit, joinDimension, parseSource } from "trialfit";
-import type { About, Entry } from "../protocol.ts";
+import { type BuildEdit, fields, joinDimension, parseSource } from "trialfit";
+import type { About, Entry, Pieces, Readings, Text, Wanted } from "../protocol.ts";
+import { readingsOf } from "./readingRows.ts";
 
 const isGiven = (text: string | undefined) => text !== undefined && text.trim() !== "";
 
@@ -9,18 +10,50 @@ function withAbout(value: string, about: About): unknown {
   return more.length === 0 ? value : { value, ...Object.fromEntries(more) };
 }
 
+/** A number alone is in the unit that stands beside its box. */
+const withUnit = (text: string, unit: string): string =>
+  unit !== "1" && /^[+-]?[\d./ ]+$/.test(text.trim()) ? `${text.trim()} ${unit}` : text.trim();
+
+function sizeOf(size: Pieces | Text | undefined): string | undefined {
+  if (size === undefined) return undefined;
+  if (size.form === "text") return isGiven(size.text) ? size.text.trim() : undefined;
+  return isGiven(size.number) ? joinDimension(size) : undefined;
+}
+
+function readingsEntry({ rows, unit, beside, about }: Readings): unknown {
+  const taken = rows.filter(({ reading }) => isGiven(reading));
+  const value = sizeOf(beside);
+  if (taken.length === 0) return value === undefined ? undefined : withAbout(value, about);
+  const said = Object.entries(about).filter(([, text]) => isGiven(text));
+  return {
+    ...(value === undefined ? {} : { value }),
+    ...Object.fromEntries(said),
+    readings: readingsOf(taken.map((row) => ({ ...row, reading: withUnit(row.reading, unit) }))),
+  };
+}
+
+function wantedText({ from, to, step, unit }: Wanted, path: string): string {
+  const spec = fields.get(path)?.spec;
+  const [least, most] = spec?.kind === "dimension" ? spec.range : ["", ""];
+  const bound = (text: string, end: string) => (isGiven(text) ? withUnit(text, unit) : end);
+  const between = isGiven(from) || isGiven(to) ? ` ${bound(from, least)} to ${bound(to, most)}` : "";
+  return `?${between}${isGiven(step) ? ` in steps of ${withUnit(step, unit)}` : ""}`;
+}
+
 /** What an entry of the form comes to in the build file; an empty one takes the entry out. */
 export function writeEntry(path: string, entry: Entry | undefined): BuildEdit {
   switch (entry?.form) {
     case undefined:
       return { path, value: undefined };
     case "pieces":
-      return {
-        path,
-        value: isGiven(entry.number) ? withAbout(joinDimension(entry), entry.about) : undefined,
-      };
-    case "text":
-      return { path, value: isGiven(entry.text) ? withAbout(entry.text.trim(), entry.about) : undefined };
+    case "text": {
+      const size = sizeOf(entry);
+      return { path, value: size === undefined ? undefined : withAbout(size, entry.about) };
+    }
+    case "readings":
+      return { path, value: readingsEntry(entry) };
+    case "wanted":
+      return { path, value: wantedText(entry, path) };
     case "seen": {
       const { form: _, ...said } = entry;
       return { path, value: Object.values(said).some(isGiven) ? said : undefined };

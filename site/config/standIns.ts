@@ -1,0 +1,53 @@
+import { fileURLToPath } from "node:url";
+import type { Plugin } from "vite";
+
+const at = (name: string) => fileURLToPath(new URL(`../src/worker/standIns/${name}.ts`, import.meta.url));
+
+/** Modules in place of which a worker takes one of ours, since they do far more than it asks of them. */
+const packages: Readonly<Record<string, string>> = {
+  "jsonpath-plus": at("noPaths"),
+  eventemitter2: at("noListeners"),
+  "hash-it": at("noHashes"),
+  "preact-render-to-string": at("markup"),
+  "preact/jsx-runtime": at("markup"),
+};
+
+/** The same for files within a package, by the end of their path: the text in their place. */
+const files: Readonly<Record<string, string>> = {
+  // Build files are read and written with the smallest schema of YAML: everything is a text.
+  "/yaml/browser/dist/schema/tags.js": `
+    import { map } from "./common/map.js";
+    import { seq } from "./common/seq.js";
+    import { string } from "./common/string.js";
+    export const coreKnownTags = {};
+    export function getTags(custom, name) {
+      if (custom !== undefined || name !== "failsafe") throw new Error("a worker reads plain texts only");
+      return [map, seq, string];
+    }`,
+  // A worker knows the shipped rules only, which were validated when the catalog was built.
+  "/generated/validateRuleFile.js": "export default () => true;",
+};
+
+/** Puts the stand-ins in place. @throws Error at the end of a build in which one of them stood in for nothing */
+export function standIns(): Plugin {
+  const unused = new Set([...Object.keys(packages), ...Object.keys(files)]);
+  return {
+    name: "stand-ins",
+    enforce: "pre",
+    resolveId(id) {
+      const own = packages[id];
+      if (own !== undefined) unused.delete(id);
+      return own;
+    },
+    load(id) {
+      const end = Object.keys(files).find((one) => id.endsWith(one));
+      if (end === undefined) return undefined;
+      unused.delete(end);
+      return files[end];
+    },
+    generateBundle() {
+      if (unused.size > 0)
+        throw new Error(`nothing asks for ${[...unused].join(", ")}: no stand-in is needed`);
+    },
+  };
+}
