@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { BUILD_FORMAT } from "../../read/buildSchema.ts";
 import { provenances } from "../../read/FieldSpec.ts";
 import { fields } from "../../read/fieldCatalog.ts";
@@ -14,10 +14,10 @@ const oldField = z.object({
   path: z.string(),
   text: z.string(),
   provenance: z.enum(provenances),
-  unit: z.string().optional(),
-  nominal: z.number().optional(),
-  low: z.number().optional(),
-  high: z.number().optional(),
+  unit: z.optional(z.string()),
+  nominal: z.optional(z.number()),
+  low: z.optional(z.number()),
+  high: z.optional(z.number()),
 });
 type OldField = z.infer<typeof oldField>;
 
