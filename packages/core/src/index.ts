@@ -21,6 +21,18 @@ export {
 export { readAnswers } from "./author/scaffold/readAnswers.ts";
 export { type Scaffold, scaffoldRule } from "./author/scaffold/scaffoldRule.ts";
 export { type RuleScore, scoreRule } from "./author/scoreRule.ts";
+export { changesOf } from "./choose/remedy/changesOf.ts";
+export { describeRemedies } from "./choose/remedy/describeRemedies.ts";
+export { findRemedies, type RemedyOptions } from "./choose/remedy/findRemedies.ts";
+export type {
+  Broken,
+  FindingRemedies,
+  NoRemedy,
+  Remedy,
+  RemedyReport,
+  SizeChange,
+} from "./choose/remedy/Remedy.ts";
+export { type Changes, type WorkKind, works } from "./choose/remedy/works.ts";
 export { describeSolution } from "./choose/solve/describeSolution.ts";
 export type { Solution, SolvedAim, SolvedField } from "./choose/solve/Solution.ts";
 export { solve } from "./choose/solve/solve.ts";
