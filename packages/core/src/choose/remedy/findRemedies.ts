@@ -51,7 +51,8 @@ function refuseUnknown(only: readonly string[], { rules, set }: Evaluation): voi
  * For every finding of a build that fails or is open the smallest change of one dimension that makes it hold over the
  * whole band: each dimension on which the finding rests is moved alone, kept as closely as before, in steps in which it
  * can be ordered, machined or set. What holds goes on holding, or no longer matters, and nothing begins to fail.
- * Measured sizes are taken to come out as changed and to be measured as well as before. Words are not changed.
+ * A measured size is taken to come out as changed and to be measured again as well as before; until it is, a stage by
+ * which it must be measured leaves the rule open. Words are not changed.
  * A whole build takes from some seconds to minutes; others have their turn meanwhile.
  * @param input a build from `readBuildText`, or plain data in the shape of a build file
  * @throws as `evaluate` does; RuleError also when a rule in `only` is none of those that are judged; the reason of the
