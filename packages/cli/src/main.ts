@@ -6,6 +6,7 @@ import { explain } from "./commands/explain.ts";
 import { papers } from "./commands/papers.ts";
 import { parts } from "./commands/parts.ts";
 import { readings } from "./commands/readings.ts";
+import { remedy } from "./commands/remedy.ts";
 import { rule } from "./commands/rule.ts";
 import { schema } from "./commands/schema.ts";
 import { search } from "./commands/search.ts";
@@ -14,7 +15,19 @@ import { ExitCode } from "./ExitCode.ts";
 import { printProblems } from "./printProblems.ts";
 import { UsageError } from "./UsageError.ts";
 
-const commands = { check, diff, explain, papers, parts, readings, rule, schema, search, solve };
+const commands = {
+  check,
+  diff,
+  explain,
+  papers,
+  parts,
+  readings,
+  remedy,
+  rule,
+  schema,
+  search,
+  solve,
+};
 
 const main = defineCommand({
   meta: { name: "trialfit", version, description: "Check a planned engine before its parts are ordered" },

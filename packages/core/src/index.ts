@@ -27,6 +27,18 @@ export { type ListedPart, type PartsList, PRICE_SHARES } from "./choose/lists/Pa
 export { listLimits } from "./choose/lists/RawList.ts";
 export { readPartsListText } from "./choose/lists/readPartsListText.ts";
 export { type PartNamed, withParts } from "./choose/lists/withParts.ts";
+export { changesOf } from "./choose/remedy/changesOf.ts";
+export { describeRemedies } from "./choose/remedy/describeRemedies.ts";
+export { findRemedies, type RemedyOptions } from "./choose/remedy/findRemedies.ts";
+export type {
+  Broken,
+  FindingRemedies,
+  NoRemedy,
+  Remedy,
+  RemedyReport,
+  SizeChange,
+} from "./choose/remedy/Remedy.ts";
+export { type Changes, type WorkKind, works } from "./choose/remedy/works.ts";
 export { describeSearch } from "./choose/search/describeSearch.ts";
 export { mergeSearches, type ShardResult } from "./choose/search/mergeSearches.ts";
 export { type Aim, aimNames, aims } from "./choose/search/Objective.ts";

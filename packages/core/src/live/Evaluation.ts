@@ -31,10 +31,12 @@ function forUse(build: Build, use: Use): Build {
 export class Evaluation {
   private readonly build: Build;
   private readonly options: EvaluationOptions;
-  private readonly set: AppliedSet | undefined;
-  private readonly values: ReadonlyMap<string, FieldValue>;
+  readonly set: AppliedSet | undefined;
+  /** Fields of the build, defaults filled in. */
+  readonly values: ReadonlyMap<string, FieldValue>;
   private readonly every: readonly CompiledRule[];
-  private readonly rules: readonly CompiledRule[];
+  /** Rules that are judged. */
+  readonly rules: readonly CompiledRule[];
   private readonly judging: Judging;
   private readonly settled = new Map<CompiledRule, Judged>();
   private exchanges: readonly ReportExchange[] = [];

@@ -1,29 +1,14 @@
-import { intervalToSi } from "../units/convert.ts";
-import { unitOf } from "../units/findUnit.ts";
 import { formatNumber } from "../units/formatNumber.ts";
 import { DimensionError, type DimensionSyntax, parseDimension } from "../units/parseDimension.ts";
-import { rationalFromDecimal } from "../units/Rational.ts";
 import type { DimensionSpec } from "./FieldSpec.ts";
+import { exampleStep, orderStep } from "./orderStep.ts";
 import { syntaxOf } from "./syntaxOf.ts";
 import type { WantedValue } from "./WantedValue.ts";
 
-/** Smallest step in which parts are ordered or machined, by unit, where the build file states none: common practice. */
-const ordinarySteps: Readonly<Record<string, string>> = {
-  mm: "0.05",
-  cm3: "0.1",
-  g: "1",
-  deg: "0.5",
-  rpm: "50",
-  bar: "0.5",
-  "1": "0.01",
-};
-/** Steps over the whole range of a field of any other unit. */
-const STEPS = 1000;
-
 const FORM = /^\?(?:\s*(.+?)\s+to\s+(.+?))?(?:\s*,?\s*in steps of\s+(.+?))?\s*$/;
 
-const example = ({ unit, range }: DimensionSpec) =>
-  `"?", or with bounds and a step: "? ${range[0]} to ${range[1]} in steps of ${ordinarySteps[unit] ?? "1"}${unit === "1" ? "" : ` ${unit}`}"`;
+const example = (spec: DimensionSpec) =>
+  `"?", or with bounds and a step: "? ${spec.range[0]} to ${spec.range[1]} in steps of ${exampleStep(spec)}"`;
 
 /** A size and its unit, its sign by its word. */
 function readBound(text: string, spec: DimensionSpec, syntax: DimensionSyntax) {
@@ -33,15 +18,17 @@ function readBound(text: string, spec: DimensionSpec, syntax: DimensionSyntax) {
   return { size: sign * nominal, unit };
 }
 
-function stepOf(text: string | undefined, spec: DimensionSpec, low: number, high: number): number {
-  if (text !== undefined) {
-    const { nominal } = parseDimension(text, { unit: spec.unit });
-    if (nominal > 0) return nominal;
-    throw new DimensionError(`a step of ${text}`, "a step greater than zero");
-  }
-  const ordinary = ordinarySteps[spec.unit];
-  const number = ordinary === undefined ? undefined : rationalFromDecimal(ordinary);
-  return number === undefined ? (high - low) / STEPS : intervalToSi(number, unitOf(spec.unit));
+/** Half of the width within which parts of this field are usually kept [SI]; 0 where it goes with the size. */
+function usuallyKept({ tolerance, unit }: DimensionSpec): number {
+  if (tolerance === undefined || (tolerance.includes("%") && unit !== "%")) return 0;
+  return parseDimension(`0 ${unit === "1" ? "" : unit} ± ${tolerance}`, { unit }).plus ?? 0;
+}
+
+function stepOf(text: string | undefined, spec: DimensionSpec, unit: string): number {
+  if (text === undefined) return orderStep(spec, unit, usuallyKept(spec)).si;
+  const { nominal } = parseDimension(text, { unit: spec.unit });
+  if (nominal > 0) return nominal;
+  throw new DimensionError(`a step of ${text}`, "a step greater than zero");
 }
 
 /** Whether what stands for a dimension says that it is to be found. */
@@ -70,12 +57,13 @@ export function readWanted(text: string, spec: DimensionSpec): WantedValue {
       `between ${formatNumber(least, spec.unit)} and ${formatNumber(most, spec.unit)}`,
     );
   if (low === high) throw new DimensionError("bounds without room between them", example(spec));
+  const unit = first?.unit.symbol ?? spec.unit;
   return {
     kind: "wanted",
     low,
     high,
-    step: stepOf(step, spec, low, high),
-    unit: first?.unit.symbol ?? spec.unit,
+    step: stepOf(step, spec, unit),
+    unit,
     text: text.trim(),
   };
 }

@@ -15,7 +15,8 @@ function printWidth(si: number, unit: string): string {
   return formatInterval(kept, unit, { decimals });
 }
 
-function toMeasure({ measure }: NonNullable<ReportVerdict["settlement"]>): string {
+/** What to measure, and how well. */
+export function toMeasure({ measure }: NonNullable<ReportVerdict["settlement"]>): string {
   return measure
     .map(
       ({ path, uncertainty, unit }) =>

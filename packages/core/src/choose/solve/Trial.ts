@@ -26,9 +26,11 @@ export class Trial {
   readonly wanted: readonly Wanted[];
   readonly aims: readonly Aim[];
   private readonly chain: Chain;
+  private readonly catalog: Catalog;
 
-  private constructor(chain: Chain, wanted: readonly Wanted[], aims: readonly Aim[]) {
+  private constructor(chain: Chain, catalog: Catalog, wanted: readonly Wanted[], aims: readonly Aim[]) {
     this.chain = chain;
+    this.catalog = catalog;
     this.wanted = wanted;
     this.aims = aims;
   }
@@ -42,7 +44,7 @@ export class Trial {
   ): Trial {
     const filled = new Map(values);
     for (const { path, low, high, unit } of wanted) filled.set(path, exact((low + high) / 2, unit));
-    return new Trial(new Chain(filled, catalog), wanted, aims);
+    return new Trial(new Chain(filled, catalog), catalog, wanted, aims);
   }
 
   /** Paths of the fields that an aim cannot do without, and which wanted fields it rests on. */
@@ -53,6 +55,11 @@ export class Trial {
   restsOn(id: string): readonly Wanted[] {
     const roots = this.chain.finder.rootsOf(id);
     return this.wanted.filter(({ path }) => roots.has(path));
+  }
+
+  /** Whether an aim takes a search of its own at every size that is tried. */
+  get isDear(): boolean {
+    return this.aims.some(({ id }) => this.catalog.get(id)?.shape === "guarded");
   }
 
   sizesAt(point: readonly number[]): readonly number[] {
@@ -88,7 +95,7 @@ export class Trial {
   /** The same with one wanted dimension held at a size. */
   holding(index: number, size: number): Trial {
     const wanted = this.wanted.with(index, { ...this.wanted[index]!, low: size, high: size });
-    return new Trial(this.chain, wanted, this.aims);
+    return new Trial(this.chain, this.catalog, wanted, this.aims);
   }
 
   /** The same aims but for some. */
@@ -97,7 +104,7 @@ export class Trial {
   }
 
   withAims(aims: readonly Aim[]): Trial {
-    return new Trial(this.chain, this.wanted, aims);
+    return new Trial(this.chain, this.catalog, this.wanted, aims);
   }
 }
 

@@ -1,5 +1,7 @@
 import { levenbergMarquardt } from "ml-levenberg-marquardt";
 import { seeded } from "../../derive/seeded.ts";
+import { crossings } from "./crossings.ts";
+import { polish } from "./polish.ts";
 import { type Trial, worstMiss } from "./Trial.ts";
 
 /** What the numerics came to, sizes [SI]. */
@@ -68,24 +70,72 @@ function descend(trial: Trial, from: readonly number[]): Fit {
   }
 }
 
-/**
- * Sizes of the wanted dimensions at which every aim is met, or come nearest: Levenberg and Marquardt's descent from
- * several places.
- * @param near a place from which to begin first [SI]
- */
-export function fitAims(trial: Trial, near?: readonly number[]): Fit {
-  const places = starts(trial.wanted.length);
-  const ordered = [...(near === undefined ? [] : [trial.pointOf(near)]), ...places].map((point) => ({
+/** Descents, the nearest ones, from which it goes on where none has met the aims. */
+const POLISHED = 3;
+
+/** The places to begin at, from where the aims are missed least at first; before all, one that is given. */
+function orderedStarts(trial: Trial, near?: readonly number[]): readonly (readonly number[])[] {
+  const places = [...(near === undefined ? [] : [trial.pointOf(near)]), ...starts(trial.wanted.length)];
+  const [first, ...rest] = places.map((point) => ({
     point,
     cost: sumOfSquares(trial.misses(trial.sizesAt(point))),
   }));
-  const [first, ...rest] = ordered;
-  const tried = [first!, ...rest.sort((a, b) => a.cost - b.cost)];
-  let best: Fit | undefined;
-  for (const { point } of tried) {
-    const fit = descend(trial, point);
-    if (best === undefined || fit.off < best.off) best = fit;
-    if (best.off < CLOSE) break;
+  return [first!, ...rest.sort((a, b) => a.cost - b.cost)].map(({ point }) => point);
+}
+
+const nearer = (best: Fit, one: Fit): Fit => (one.off < best.off ? one : best);
+
+/** Goes on from some sizes, one after the other, until the aims are met. */
+function polishedFrom(trial: Trial, places: Iterable<readonly number[]>, best: Fit): Fit {
+  let found = best;
+  for (const place of places) {
+    if (found.off < CLOSE) break;
+    const sizes = polish(trial, place);
+    found = nearer(found, { sizes, off: worstMiss(trial.misses(sizes)) });
   }
-  return best!;
+  return found;
+}
+
+/**
+ * Sizes of the wanted dimensions at which every aim is met, or come nearest: Levenberg and Marquardt's descent from
+ * several places; where none of them meets the aims, Gauss and Newton's from where these came nearest and from the
+ * places themselves, which a descent may have left for the wrong side of a bend; at last along the range of each dimension.
+ * @param near a place from which to begin first [SI]
+ */
+export function fitAims(trial: Trial, near?: readonly number[]): Fit {
+  const places = orderedStarts(trial, near);
+  const fits: Fit[] = [];
+  for (const place of places) {
+    const fit = descend(trial, place);
+    if (fit.off < CLOSE) return fit;
+    fits.push(fit);
+  }
+  const nearest = [...fits].sort((a, b) => a.off - b.off).slice(0, POLISHED);
+  const again = [...nearest.map(({ sizes }) => sizes), ...places.map((place) => trial.sizesAt(place))];
+  const found = polishedFrom(trial, again, nearest.reduce(nearer));
+  if (found.off <= MET || trial.isDear) return found;
+  return polishedFrom(trial, crossings(trial, fitNear), found);
+}
+
+/** From one place only. */
+function fitNear(trial: Trial, near: readonly number[]): Fit {
+  const fit = descend(trial, trial.pointOf(near));
+  return polishedFrom(trial, [fit.sizes, near], fit);
+}
+
+/** Share of the ranges within which two solutions are one. */
+const SAME = 1e-6;
+
+/** Every other place that the descents find at which all aims are met: there may be several. */
+export function otherFits(trial: Trial, known: Fit): readonly Fit[] {
+  const isSame = (a: Fit, b: Fit) => {
+    const there = trial.pointOf(b.sizes);
+    return trial.pointOf(a.sizes).every((share, index) => Math.abs(share - there[index]!) < SAME);
+  };
+  const found: Fit[] = [];
+  for (const place of orderedStarts(trial)) {
+    const fit = descend(trial, place);
+    if (fit.off < CLOSE && ![known, ...found].some((one) => isSame(one, fit))) found.push(fit);
+  }
+  return found;
 }

@@ -2,7 +2,7 @@ import type { Catalog } from "../../derive/rootsOf.ts";
 import type { FieldValue } from "../../read/FieldValue.ts";
 import { findConflict } from "./findConflict.ts";
 import { type Family, findFamily } from "./findFamily.ts";
-import { fitAims, MET } from "./fitAims.ts";
+import { type Fit, fitAims, MET, otherFits } from "./fitAims.ts";
 import { roundFreely, roundSizes } from "./roundSizes.ts";
 import { Trial } from "./Trial.ts";
 import { type Aim, missOf, type Wanted } from "./Wanted.ts";
@@ -59,6 +59,14 @@ function allowSteps(trial: Trial, sizes: readonly number[]): Trial {
   return trial.withAims(aims);
 }
 
+/** Sizes that meet the aims, put on steps. */
+function roundedFrom(trial: Trial, exact: Fit) {
+  const stepped = allowSteps(trial, exact.sizes);
+  const equals = trial.aims.filter(({ kind }) => kind === "equal").length;
+  const round = equals < trial.wanted.length ? roundFreely : roundSizes;
+  return { exact, stepped, rounded: round(stepped, exact) };
+}
+
 /**
  * Sizes of the wanted dimensions at which the aims are met, at nominal values; whether they hold over the tolerances is
  * for the rules to say.
@@ -76,10 +84,14 @@ export function solveAims(
   const used = new Set(aims.flatMap(({ id }) => trial.restsOn(id)));
   const idle = wanted.filter((one) => !used.has(one)).map(({ path }) => path);
   if (idle.length > 0) return { state: "aimless", idle };
-  const exact = fitAims(trial);
-  const stepped = allowSteps(trial, exact.sizes);
-  const equals = aims.filter(({ kind }) => kind === "equal").length;
-  const rounded = (equals < wanted.length ? roundFreely : roundSizes)(stepped, exact);
+  const first = fitAims(trial);
+  const tried = [roundedFrom(trial, first)];
+  // Where the sizes found cannot be put on steps, others that meet the aims as well perhaps can.
+  if (first.off <= MET && tried[0]!.rounded.off > MET)
+    tried.push(...otherFits(trial, first).map((fit) => roundedFrom(trial, fit)));
+  const { exact, stepped, rounded } = tried.reduce((best, one) =>
+    one.rounded.off < best.rounded.off ? one : best,
+  );
   if (rounded.off > MET)
     return {
       state: "conflict",

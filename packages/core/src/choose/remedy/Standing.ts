@@ -1,0 +1,115 @@
+import { finish, type Steps } from "../../derive/Steps.ts";
+import type { CompiledRule } from "../../judge/CompiledRule.ts";
+import type { Lookup } from "../../judge/decide.ts";
+import { decideRule } from "../../judge/decideRule.ts";
+import { exactly, type Fact } from "../../judge/Fact.ts";
+import { factOfDerivation, factOfField } from "../../judge/lookupOf.ts";
+import type { VerdictWord } from "../../judge/Verdict.ts";
+import { worstFirst } from "../../judge/worstPlace.ts";
+import type { DimensionValue, FieldValue } from "../../read/FieldValue.ts";
+import { comparedFacts } from "./comparedFacts.ts";
+import { leanOf } from "./leanOf.ts";
+import type { StateFacts } from "./StateFacts.ts";
+
+const atWorst = (words: readonly VerdictWord[]): VerdictWord =>
+  worstFirst.find((word) => words.includes(word)) ?? "not-applicable";
+
+/** What rules say of one state of a build; whatever is asked is worked out once. */
+export class Standing {
+  private readonly facts: StateFacts;
+  private readonly words = new Map<CompiledRule, VerdictWord>();
+
+  constructor(facts: StateFacts) {
+    this.facts = facts;
+  }
+
+  /** The same build with one dimension at another size. */
+  moved(path: string, value: DimensionValue): Standing {
+    return new Standing(this.facts.moved(path, value));
+  }
+
+  /** What a rule says over the whole band: at its worst place, where it is judged at several. */
+  *word(rule: CompiledRule): Steps<VerdictWord> {
+    let word = this.words.get(rule);
+    if (word === undefined) {
+      word = yield* this.decide(rule);
+      this.words.set(rule, word);
+    }
+    return word;
+  }
+
+  private *decide(rule: CompiledRule): Steps<VerdictWord> {
+    const words: VerdictWord[] = [];
+    const wholly = (fact: string, spot: number) => this.wholly(fact, rule, spot);
+    for (const [spot, fields] of this.facts.fieldsAt(rule).entries())
+      words.push(decideRule(rule, yield* this.known(rule, fields, spot, wholly)));
+    return atWorst(words);
+  }
+
+  /** What a rule says at the nominal values: what it does not say there it cannot surely say over the band. */
+  nominalWord(rule: CompiledRule): VerdictWord {
+    const { facts } = this;
+    const words = facts.fieldsAt(rule).map((fields, spot) =>
+      decideRule(rule, (fact) => {
+        if (facts.isQuantity(fact)) return asFact(fact, facts.nominal(fact, rule, spot));
+        const entered = factOfField(fact, fields.get(fact));
+        return entered.kind === "band" ? exactly(entered.nominal) : entered;
+      }),
+    );
+    return atWorst(words);
+  }
+
+  /**
+   * How far a rule is from holding here, as {@link leanOf} says it, by a short way: a quantity whose band takes a search
+   * keeps the band of the build as it is around its new nominal value.
+   */
+  lean(rule: CompiledRule): number {
+    return finish(this.leaning(rule, (fact, spot) => this.shortly(fact, rule, spot)));
+  }
+
+  /** The same over the whole band. */
+  closely(rule: CompiledRule): Steps<number> {
+    return this.leaning(rule, (fact, spot) => this.wholly(fact, rule, spot));
+  }
+
+  private *leaning(rule: CompiledRule, quantity: (fact: string, spot: number) => Steps<Fact>): Steps<number> {
+    let least = Number.POSITIVE_INFINITY;
+    for (const [spot, fields] of this.facts.fieldsAt(rule).entries())
+      least = Math.min(least, leanOf(rule, yield* this.known(rule, fields, spot, quantity)));
+    return least;
+  }
+
+  private *wholly(fact: string, rule: CompiledRule, spot: number): Steps<Fact> {
+    return factOfDerivation(yield* this.facts.derivation(fact, rule, spot));
+  }
+
+  private *shortly(fact: string, rule: CompiledRule, spot: number): Steps<Fact> {
+    const { facts } = this;
+    const before = facts.isDear(fact) ? yield* facts.before(fact, rule, spot) : undefined;
+    if (before?.state !== "value") return yield* this.wholly(fact, rule, spot);
+    const nominal = facts.nominal(fact, rule, spot);
+    if (nominal === undefined) return asFact(fact, nominal);
+    const shift = nominal - before.nominal;
+    return { kind: "band", low: before.low + shift, nominal, high: before.high + shift, missing: [] };
+  }
+
+  /** What a rule compares, at one spot. */
+  private *known(
+    rule: CompiledRule,
+    fields: ReadonlyMap<string, FieldValue>,
+    spot: number,
+    quantity: (fact: string, spot: number) => Steps<Fact>,
+  ): Steps<Lookup> {
+    const known = new Map<string, Fact>();
+    for (const fact of comparedFacts(rule))
+      known.set(
+        fact,
+        this.facts.isQuantity(fact) ? yield* quantity(fact, spot) : factOfField(fact, fields.get(fact)),
+      );
+    return (fact) => known.get(fact)!;
+  }
+}
+
+function asFact(name: string, value: number | undefined): Fact {
+  return value === undefined ? { kind: "missing", missing: [name] } : exactly(value);
+}

@@ -1,0 +1,78 @@
+import type { DimensionSpec } from "../../read/FieldSpec.ts";
+import type { DimensionValue } from "../../read/FieldValue.ts";
+import { readDimension } from "../../read/readDimension.ts";
+import { intervalFromSi } from "../../units/convert.ts";
+import { unitOf } from "../../units/findUnit.ts";
+import { joinDimension } from "../../units/splitDimension.ts";
+
+/** Figures with which a width is written. */
+const DIGITS = 6;
+
+/** A band may be cut off where the field ends: then the other half says how wide it is. */
+function widths({ nominal, low, high }: DimensionValue, [least, most]: readonly [number, number]) {
+  const [minus, plus] = [nominal - low, high - nominal];
+  return {
+    minus: low <= least ? Math.max(minus, plus) : minus,
+    plus: high >= most ? Math.max(minus, plus) : plus,
+  };
+}
+
+function toleranceText(minus: number, plus: number, unit: string): string {
+  const print = (width: number) =>
+    String(Number(Math.abs(intervalFromSi(width, unitOf(unit))).toPrecision(DIGITS)));
+  const [down, up] = [print(minus), print(plus)];
+  return down === up ? down : `+${up}/-${down}`;
+}
+
+/**
+ * A dimension as a build file writes it when it comes to another size and is kept as closely as before.
+ * @param number of the dimension's own unit, with sign
+ * @param range of the field [SI]
+ * @param place the word that says where, if the field has one
+ */
+export function writeMoved(
+  value: DimensionValue,
+  spec: DimensionSpec,
+  number: string,
+  range: readonly [number, number],
+  place: string | undefined,
+): string {
+  const { minus, plus } = widths(value, range);
+  const negative = number.startsWith("-");
+  const signs = Object.entries(spec.signs ?? {});
+  const word = signs.find(([, sign]) => sign === (negative ? -1 : 1))?.[0] ?? place ?? "";
+  const turned = signs.length > 0 && negative;
+  const bare = minus === 0 && plus === 0 && spec.tolerance === undefined;
+  const width = turned ? toleranceText(plus, minus, value.unit) : toleranceText(minus, plus, value.unit);
+  return joinDimension({
+    number: signs.length > 0 ? number.replace("-", "") : number,
+    unit: value.unit,
+    word,
+    tolerance: bare ? "" : width,
+  });
+}
+
+/** The dimension that this text gives, known from where the other was known. */
+export function readMoved(value: DimensionValue, spec: DimensionSpec, text: string): DimensionValue {
+  const { nominal, low, high } = readDimension(text, spec, "target").value;
+  return { ...value, nominal, low, high, text };
+}
+
+/** A dimension that was measured place by place, each place moved by the same. */
+export function shiftPlaces(value: DimensionValue, by: number): DimensionValue {
+  const shifted = (one: DimensionValue): DimensionValue => ({
+    ...one,
+    nominal: one.nominal + by,
+    low: one.low + by,
+    high: one.high + by,
+  });
+  const { positions, elsewhere } = value;
+  return {
+    ...shifted(value),
+    text: `${value.text}; each moved by ${by}`,
+    ...(positions === undefined
+      ? {}
+      : { positions: Object.fromEntries(Object.entries(positions).map(([at, one]) => [at, shifted(one)])) }),
+    ...(elsewhere === undefined ? {} : { elsewhere: shifted(elsewhere) }),
+  };
+}
