@@ -88,3 +88,19 @@ describe("bands", () => {
     expect(searchBand(() => 7, [], 7, true)).toEqual({ low: 7, high: 7, spread: [] });
   });
 });
+
+it("looks behind the corner to which every input alone points away: what closes when all come together", () => {
+  const tolerances = Array.from({ length: 9 }, (_, index) => ({
+    path: `x${index}`,
+    low: 0,
+    nominal: 0.5,
+    high: 1,
+  }));
+  // Each input alone raises the value; when nearly all are at their upper ends, it collapses.
+  const at = (point: readonly number[]) => {
+    const sum = point.reduce((total, one) => total + one, 0);
+    return 1 + 0.1 * sum - 20 * Math.max(0, sum - 8.5);
+  };
+  const band = searchBand(at, tolerances, at(tolerances.map(({ nominal }) => nominal)), true);
+  expect(band.low).toBeCloseTo(at(tolerances.map(({ high }) => high)), 9);
+});

@@ -60,7 +60,8 @@ function* valuesAt(at: AtPoint, points: readonly (readonly number[])[]): Steps<r
  * and size of its effect; both extremes are then sought from the corner that these signs point to, by moving
  * one input at a time until nothing improves. For a quantity that is monotone in each input this is exact;
  * for one that is not, inner points are tried as well, and from these on along the input; the search begins anew from any of some random corners that
- * lies beyond what was found, and from the other end of an input that moves the value the same way at both, and where the inputs are few it goes on between the points tried.
+ * lies beyond what was found, from the corner that the signs point away from where that lies beyond the nominal value
+ * after all, and from the other end of an input that moves the value the same way at both, and where the inputs are few it goes on between the points tried.
  */
 export function* searchBandInSteps(
   at: AtPoint,
@@ -99,6 +100,14 @@ export function* searchBandInSteps(
     }
     return others;
   };
+  /** Where every input alone moves the value away, all together can bring it back, and beyond: a clearance that closes. */
+  const farCorner = function* (sign: 1 | -1, signed: AtPoint): Steps<readonly Found[]> {
+    if (!guarded) return [];
+    const start = corner(sign === 1 ? -1 : 1);
+    const value = signed(start);
+    yield;
+    return value > sign * nominal ? [yield* climb(signed, start, candidates, total)] : [];
+  };
   const trials = guarded ? yield* valuesAt(at, randomCorners(tolerances)) : [];
   const refined = guarded && tolerances.length <= FEW;
   const extreme = function* (sign: 1 | -1): Steps<number> {
@@ -119,9 +128,8 @@ export function* searchBandInSteps(
       undefined,
     );
     const begun = better === undefined ? found : yield* climb(signed, better.point, candidates, total);
-    const best = [begun, ...(yield* opposite(sign, signed, begun))].reduce((a, b) =>
-      b.value > a.value ? b : a,
-    );
+    const others = [...(yield* opposite(sign, signed, begun)), ...(yield* farCorner(sign, signed))];
+    const best = [begun, ...others].reduce((a, b) => (b.value > a.value ? b : a));
     return sign * (refined ? yield* refineExtreme(signed, best.point, tolerances) : best.value);
   };
   const low = yield* extreme(-1);
