@@ -1,4 +1,5 @@
-// npm run prove: install what is missing, then hold verdicts over tolerances to a great many engines within them.
+// npm run prove: install what is missing, then hold verdicts over tolerances to a great many engines within them, find
+// the sizes of a thousand builds back, and hold remedies of many builds to what they promise.
 import { install, tool, total } from "./steps.mjs";
 
 install();
@@ -7,5 +8,15 @@ tool(
   "hold verdicts to engines",
   ["vitest", "run", "--config", ".config/vitest.ts", "tests/properties/certainVerdicts.test.ts"],
   { env: { TRIALFIT_PAIRS: process.env.TRIALFIT_PAIRS ?? "200000" } },
+);
+tool(
+  "find sizes back",
+  ["vitest", "run", "--config", ".config/vitest.ts", "tests/properties/solveRecovers.test.ts"],
+  { env: { TRIALFIT_SOLVES: process.env.TRIALFIT_SOLVES ?? "1000" } },
+);
+tool(
+  "hold remedies to what they promise",
+  ["vitest", "run", "--config", ".config/vitest.ts", "tests/properties/remedies.test.ts"],
+  { env: { TRIALFIT_REMEDIES: process.env.TRIALFIT_REMEDIES ?? "100" } },
 );
 console.log(`\nDone in ${total()}.`);
