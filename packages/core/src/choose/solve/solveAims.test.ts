@@ -87,6 +87,55 @@ describe("sizes from aims", () => {
     const solved = solve([length("piston.compressionHeight", 25, 40, 0.002)], [aim("deckClearance")]);
     expect(solved).toMatchObject({ state: "conflict", bySteps: true });
   });
+  test("a stretch between two bends is found, though every descent is led away from it", () => {
+    const [from, to] = [0.1, 0.1001];
+    const bent = ({ x = 0 }: Readonly<Record<string, number>>) =>
+      x < from ? 50 * (from - x) : x > to ? 10 - 50 * (x - to) : (10 * (x - from)) / (to - from);
+    const solveBent = (shape: "monotone" | "guarded") => {
+      const deck = quantities.get("deckClearance")!;
+      const bend = {
+        ...deck,
+        id: "bend",
+        unit: "1",
+        inputs: { x: "block.bore" },
+        routes: [],
+        compute: bent,
+        shape,
+      };
+      const wanted = [length("block.bore", 52, 139, 1e-6)];
+      const aims: Aim[] = [{ id: "bend", kind: "equal", value: 5, allowance: 0.2, stated: true }];
+      return solveAims(new Map(), new Map([["bend", { ...bend, choices: {}, tables: {} }]]), wanted, aims);
+    };
+    const solved = solveBent("monotone");
+    expect(solved.state).toBe("solved");
+    if (solved.state === "solved") expect(solved.sizes[0]).toBeCloseTo(0.10005, 5);
+    // Of a quantity that takes a search of its own nobody goes along the range: that is where this would be missed.
+    expect(solveBent("guarded").state).toBe("conflict");
+  });
+  test("of several solutions one that can be ordered is taken", () => {
+    const deck = quantities.get("deckClearance")!;
+    // Met at 0.10 m and at a size that lies between the steps.
+    const twice = ({ x = 0 }: Readonly<Record<string, number>>) => (x - 0.1) * (x - 0.12345) * 1e4;
+    const both = {
+      ...deck,
+      id: "both",
+      unit: "1",
+      inputs: { x: "block.bore" },
+      choices: {},
+      tables: {},
+      routes: [],
+      compute: twice,
+      shape: "monotone" as const,
+    };
+    const solved = solveAims(
+      new Map(),
+      new Map([["both", both]]),
+      [length("block.bore", 70, 150, 1e-3)],
+      [{ id: "both", kind: "equal", value: 0, allowance: 1e-3, stated: true }],
+    );
+    expect(solved.state).toBe("solved");
+    if (solved.state === "solved") expect(solved.sizes[0]).toBeCloseTo(0.1, 9);
+  });
   test("what is missing, and what no aim asks for, is a result", () => {
     const bare = new Map([...values].filter(([path]) => path !== "crankshaft.stroke"));
     expect(solveAims(bare, quantities, [volume], [aim("compressionRatio")])).toEqual({

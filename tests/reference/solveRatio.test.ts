@@ -1,0 +1,95 @@
+import { fromSi, Nominals, readBuild, solve, unitOf, withField } from "trialfit";
+import { describe, expect, it } from "vitest";
+import published from "./published.json" with { type: "json" };
+
+interface Row {
+  readonly id: string;
+  readonly source: string;
+  readonly inputs: Readonly<Record<string, { readonly value: number; readonly unit: string }>>;
+  readonly expected: Readonly<Record<string, { readonly value: number }>>;
+  readonly tolerance: Readonly<Record<string, { readonly abs?: number; readonly rel?: number }>>;
+}
+
+const row = (id: string) => (published as unknown as readonly Row[]).find((one) => one.id === id)!;
+
+/** Bore and stroke of a printed example, its ratio, and the clearance volume that the book works out. */
+const examples = [
+  {
+    ...row("CR-01"),
+    clearance: "clearance_volume_per_cylinder__recomputed_exact",
+    size: ({ bore, stroke }: Row["inputs"]) => [bore!.value, stroke!.value],
+  },
+  {
+    ...row("CR-04"),
+    clearance: "clearance_volume__recomputed_exact",
+    size: ({ bore, stroke }: Row["inputs"]) => [10 * bore!.value, 10 * stroke!.value],
+  },
+  {
+    ...row("SC-01"),
+    clearance: "clearance_volume_per_cylinder",
+    // The book has the bore equal to the stroke, and the displacement of all cylinders.
+    size: ({ total_displacement: all, cylinders }: Row["inputs"]) => {
+      const edge = 10 * Math.cbrt((4 * all!.value) / (Math.PI * cylinders!.value));
+      return [edge, edge];
+    },
+  },
+];
+
+/** An engine of these sizes [mm] whose chamber is to be found; what else takes room is small, and counted. */
+function engineOf([bore, stroke]: readonly number[], ratio: number) {
+  return readBuild({
+    trialfit: "1",
+    name: "an engine of a book",
+    block: { bore: `${bore} mm`, deckHeight: `${stroke! / 2 + 250} mm` },
+    crankshaft: { stroke: `${stroke} mm` },
+    connectingRod: { length: "210 mm" },
+    piston: {
+      compressionHeight: "39.5 mm",
+      crownVolume: "3 cm3 dish",
+      topLandHeight: "6 mm",
+      topLandDiameter: `${bore! - 0.6} mm`,
+    },
+    headGasket: { bore: `${bore! + 1} mm`, compressedThickness: "1 mm" },
+    cylinderHead: { chamberVolume: "? 2 cm3 to 400 cm3 in steps of 0.0001 cm3" },
+    aims: { compressionRatio: `${ratio} ± 0.0001` },
+  });
+}
+
+/** Chamber and clearance volume [cm³] at which the engine has the ratio. */
+async function volumesAt(size: readonly number[], ratio: number) {
+  const build = engineOf(size, ratio);
+  const solution = await solve(build, { rules: [] });
+  expect(solution.state).toBe("solved");
+  if (solution.state !== "solved") throw new Error("not solved");
+  const [{ path, text, value }] = solution.fields as [(typeof solution.fields)[number]];
+  const clearance = new Nominals(withField(build, path, text)).size("clearanceVolume")!;
+  return { chamber: fromSi(value, unitOf("cm3")), clearance: fromSi(clearance, unitOf("cm3")) };
+}
+
+describe("clearance volumes of printed examples, found from the ratio", () => {
+  it.each(examples)("$id: $source", async ({ inputs, expected, tolerance, clearance, size }) => {
+    const found = await volumesAt(size(inputs), inputs.compression_ratio!.value);
+    const printed = expected[clearance]!.value;
+    const { abs = 0, rel = 0 } = tolerance[clearance]!;
+    // The chamber is found in steps of 0.0001 cm³.
+    expect(Math.abs(found.clearance - printed)).toBeLessThan(Math.max(abs, rel * printed) + 1e-4);
+  });
+  // No example at hand prints a change of ratio, so this follows from the definition, (V_d + V_c) / V_c (Heywood,
+  // Internal Combustion Engine Fundamentals; the chapter, 2, from memory), with the first engine.
+  it.each([
+    [8, 9],
+    [8, 10.5],
+    [9, 7],
+  ])("from a ratio of %s to %s the chamber changes by what the definition says", async (from, to) => {
+    const { inputs, size } = examples[0]!;
+    const [bore, stroke] = size(inputs);
+    const swept = ((Math.PI / 4) * bore! ** 2 * stroke!) / 1000;
+    const [before, after] = [await volumesAt([bore!, stroke!], from), await volumesAt([bore!, stroke!], to)];
+    expect(after.chamber - before.chamber).toBeCloseTo(swept / (to - 1) - swept / (from - 1), 3);
+  });
+  it("a ratio that is off is seen", async () => {
+    const { inputs, expected, clearance, size } = examples[0]!;
+    const off = await volumesAt(size(inputs), inputs.compression_ratio!.value + 0.01);
+    expect(Math.abs(off.clearance - expected[clearance]!.value)).toBeGreaterThan(0.04);
+  });
+});
