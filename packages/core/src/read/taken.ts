@@ -33,21 +33,10 @@ export type WrittenTaken = z.infer<z.ZodMiniObject<typeof takenShape>>;
  */
 export function readTaken({ by, on, temperature, joint, replaces }: WrittenTaken): Taken | undefined {
   if (temperature !== undefined) parseDimension(temperature, { unit: "degC" });
-  const told = {
-    ...(by === undefined ? {} : { by }),
-    ...(on === undefined ? {} : { on }),
-    ...(temperature === undefined ? {} : { temperature }),
-    ...(joint === undefined ? {} : { joint }),
-    ...(replaces === undefined
-      ? {}
-      : {
-          replaces: replaces.map(({ was, because, by: who, on: when }) => ({
-            was,
-            because,
-            ...(who === undefined ? {} : { by: who }),
-            ...(when === undefined ? {} : { on: when }),
-          })),
-        }),
-  };
-  return Object.keys(told).length === 0 ? undefined : told;
+  const told = defined({ by, on, temperature, joint, replaces: replaces?.map(defined) });
+  return Object.keys(told).length === 0 ? undefined : (told as Taken);
 }
+
+/** Without what was left out. */
+const defined = (all: object): object =>
+  Object.fromEntries(Object.entries(all).filter(([, value]) => value !== undefined));
