@@ -121,7 +121,9 @@ export function ReadingsEditor({ field, entry, id, places, describedBy, wrong, w
         <table>
           <thead>
             <tr>
-              <th scope="col">{per}</th>
+              <th scope="col" title={per}>
+                no.
+              </th>
               <th scope="col">height</th>
               <th scope="col">direction</th>
               <th scope="col">reading</th>
