@@ -21,14 +21,14 @@ function filled(rows: readonly SheetRow[], seed: number): readonly SheetRow[] {
   const random = generator(seed);
   return rows.map((row) => {
     const value = build.values.get(row.entry);
-    const decimals = (row.predicted.split(".")[1] ?? "").length;
+    const decimals = (/\.(\d+)/.exec(row.predicted)?.[1] ?? "").length;
     const step = 10 ** -decimals;
     const word =
       value?.kind === "dimension"
         ? /(dish|dome|below|above|inside|outside)[a-z ]*/.exec(value.text)?.[0]?.trim()
         : undefined;
-    const reading = Math.abs(Number(row.predicted)) + step * Math.round(2 * (random() - 0.5));
-    if (row.predicted === "" || Number(row.predicted) === 0) return row;
+    const reading = Math.abs(Number.parseFloat(row.predicted)) + step * Math.round(2 * (random() - 0.5));
+    if (row.predicted === "" || Number.parseFloat(row.predicted) === 0) return row;
     return {
       ...row,
       reading: `${reading.toFixed(decimals)}${word === undefined ? "" : ` ${word}`}`,

@@ -250,6 +250,42 @@ describe("a paper", () => {
     expect(await bore("both")).toEqual(["86.500 mm / 3.40551 in", "0.010 mm / 0.00039 in"]);
   }, 120_000);
 
+  it("loses nothing of a size in the other system: fractions, signs as words, where a pressure is meant", async () => {
+    const { report, ...papers } = await writePapers(demo("harrow-eight"), {
+      date: "2026-03-14",
+      only: ["engine-record"],
+      units: "both",
+    });
+    const sizes = new Map(report.fields.map((one) => [one.path, one.nominal]));
+    const numbers = numbersOf(renderPaperHtml(papers, "A4")).filter(({ of }) => sizes.has(of));
+    let read = 0;
+    for (const { of, value, text } of numbers) {
+      if (value !== sizes.get(of)) continue;
+      for (const part of text.split(" / ")) {
+        const [, number = "", rest = ""] = /^(-?[\d.e-]+) ?(.*)$/.exec(part) ?? [];
+        const unit = rest
+          .split(" ")
+          .map((_, index, words) => words.slice(0, words.length - index).join(" "))
+          .find((one) => findUnit(one) !== undefined);
+        const found = findUnit(unit ?? "1")!;
+        const si = toSi(rationalFromDecimal(number)!, found);
+        const off = Math.abs(Math.abs(si) - Math.abs(value));
+        const half = 0.51 * 10 ** -(number.split(".")[1]?.length ?? 0);
+        const step = Math.abs(
+          toSi(rationalFromDecimal(half.toFixed(8))!, found) - toSi(rationalFromDecimal("0")!, found),
+        );
+        expect(off, `${of}: ${text}`).toBeLessThanOrEqual(Math.max(step, 6e-3 * Math.abs(value)));
+        expect(si === 0, `${of}: ${text}`).toBe(value === 0);
+        read += 1;
+      }
+    }
+    expect(read).toBeGreaterThan(500);
+    const shown = (path: string) => numbers.find(({ of }) => of === path)?.text;
+    expect(shown("mainFastener.threadDiameter")).toBe("11.113 mm / 0.4375 in");
+    expect(shown("piston.crownVolume")).toBe("1.30 cm3 / 0.0793 in3 dome");
+    expect(shown("combustion.sparkTiming")).toMatch(/^29\.0 deg before TDC$/);
+  }, 300_000);
+
   it("that does not exist is refused, and so is passing without a reason", async () => {
     const build = readBuildText(FOUR, "four");
     const date = "2026-03-14";

@@ -1,7 +1,8 @@
 import { quantities } from "../../derive/generated/quantities.ts";
 import type { DimensionValue, FieldValue } from "../../read/FieldValue.ts";
+import { fields } from "../../read/fieldCatalog.ts";
 import { printField } from "../../report/printValue.ts";
-import { intervalFromSi } from "../../units/convert.ts";
+import { fromSi, intervalFromSi } from "../../units/convert.ts";
 import { unitOf } from "../../units/findUnit.ts";
 import { formatInterval, formatNumber } from "../../units/formatNumber.ts";
 import type { Cell, NumberPiece } from "../Paper.ts";
@@ -11,6 +12,33 @@ import { type UnitChoice, unitsFor } from "./paperUnits.ts";
 function decimalsOf(text: string): number {
   return /\.(\d+)/.exec(text)?.[1]?.length ?? 0;
 }
+
+/** A fraction of an inch or a pitch: `7/16 in`, `1/20 in`. */
+const FRACTION = /\d\/\d/;
+/** Part of a number that may be lost when a fraction is printed with decimals. */
+const LOST = 1e-5;
+/** Part of a size beyond which decimals lose too much of it: an expansion in 1/K. */
+const TOO_MUCH = 4e-3;
+
+/** Decimals that print a number as it is, or nearly. */
+function decimalsFor(number: number): number {
+  const most = [0, 1, 2, 3, 4, 5];
+  return most.find((one) => Math.abs(Number(number.toFixed(one)) - number) <= LOST * Math.abs(number)) ?? 6;
+}
+
+/** The word that carries the sign of a dimension: `dish`, `below crank axis`; empty where none does. */
+export function signWord(path: string, value: number): string {
+  const spec = fields.get(path)?.spec;
+  const signs = spec?.kind === "dimension" ? Object.entries(spec.signs ?? {}) : [];
+  const word = value === 0 ? undefined : signs.find(([, sign]) => sign === Math.sign(value))?.[0];
+  return word === undefined ? "" : ` ${word}`;
+}
+
+/** Whether the sign of a dimension is a word. */
+const hasSignWord = (path: string): boolean => {
+  const spec = fields.get(path)?.spec;
+  return spec?.kind === "dimension" && spec.signs !== undefined;
+};
 
 /** Decimals in another unit that lose nothing: a step there is no larger than a step here. */
 function decimalsIn(from: string, to: string, decimals: number): number {
@@ -61,9 +89,21 @@ export class Printer {
     return { kind: "number", of, value, text: texts.join(" / ") };
   }
 
+  /** A size that a dimension may have [SI]: its sign as a word, where it has one. */
+  size(of: string, path: string, value: number, unit: string, decimals: number): NumberPiece {
+    const plain = hasSignWord(path) ? Math.abs(value) : value;
+    const texts = this.units(unit).map((to) => {
+      const own = decimalsIn(unit, to, decimals);
+      const shown = fromSi(plain, unitOf(to));
+      const loses = Math.abs(Number(shown.toFixed(own)) - shown) > TOO_MUCH * Math.abs(shown);
+      return formatNumber(plain, to, loses ? { digits: 5 } : { decimals: own });
+    });
+    return { kind: "number", of, value, text: `${texts.join(" / ")}${signWord(path, value)}` };
+  }
+
   /** One end or the nominal value of a dimension, as finely as its tolerance is written. */
   end(path: string, value: DimensionValue, which: "low" | "nominal" | "high"): NumberPiece {
-    return this.number(path, value[which], value.unit, this.fineness(value));
+    return this.size(path, path, value[which], value.unit, this.fineness(value));
   }
 
   /** Decimals in the unit of a dimension that show its band. */
@@ -73,7 +113,8 @@ export class Printer {
     const band = half > 0 ? Math.ceil(-Math.log10(half) + 0.5) : 0;
     const numbers = value.text.match(/\d+(\.\d+)?/g) ?? [];
     const written = Math.max(0, ...numbers.map(decimalsOf));
-    return Math.min(6, Math.max(written, band, 0));
+    const own = FRACTION.test(value.text) ? decimalsFor(fromSi(value.nominal, unitOf(value.unit))) : 0;
+    return Math.min(6, Math.max(written, band, own));
   }
 
   /** A field of the build as it is: size with its band, a word, or a table in short. */
@@ -90,12 +131,14 @@ export class Printer {
   banded(path: string, value: DimensionValue): Cell {
     const decimals = this.fineness(value);
     const { low, nominal, high } = value;
-    const size = this.number(path, nominal, value.unit, decimals);
-    if (low === high) return [size];
+    const size = this.end(path, value, "nominal");
+    const place = this.values.get(`${path}.place`);
+    const where = place?.kind === "choice" ? [` ${place.value}`] : [];
+    if (low === high) return [size, ...where];
     const even = Math.abs(high - nominal - (nominal - low)) < 1e-9 * Math.max(high - low, 1e-12);
     return even
-      ? [size, " ± ", this.interval(path, high - nominal, value.unit, decimals)]
-      : [size, " (", this.end(path, value, "low"), " to ", this.end(path, value, "high"), ")"];
+      ? [size, " ± ", this.interval(path, high - nominal, value.unit, decimals), ...where]
+      : [size, " (", this.end(path, value, "low"), " to ", this.end(path, value, "high"), ")", ...where];
   }
 
   /** A derived quantity with its band. */

@@ -9,6 +9,7 @@ import type { PaperSource } from "../PaperSource.ts";
 import { ownLabel, partKeyOf, partLabel } from "../partsOf.ts";
 import { unitOfField } from "../sheets/pieces.ts";
 import { type Slot, slotsOf } from "../slotsOf.ts";
+import { signWord } from "./Printer.ts";
 
 /** Columns of the measurement sheet as a table file, in their order. What is filled in stands after `unit`. */
 export const sheetColumns = [
@@ -42,7 +43,8 @@ function predictionOf(source: PaperSource, path: string, unit: string) {
   const { low, high } = source.room(path);
   const scale = Math.abs(intervalFromSi(1, unitOf(value.unit)) / intervalFromSi(1, unitOf(unit)));
   const decimals = Math.max(0, Math.ceil(source.print.fineness(value) + Math.log10(scale) - 1e-9));
-  const print = (si: number) => number(formatNumber(si, unit, { decimals }));
+  const print = (si: number) =>
+    `${number(formatNumber(signWord(path, si) === "" ? si : Math.abs(si), unit, { decimals }))}${signWord(path, si)}`;
   return {
     predicted: print(value.nominal),
     lowest: low === undefined ? "" : print(roundInwards(low.value, unit, decimals, -1)),

@@ -48,7 +48,7 @@ export function roomCell(source: PaperSource, path: string): Cell {
   const { unit } = value;
   const decimals = source.print.fineness(value);
   const end = (size: number, way: -1 | 1) =>
-    source.print.number(`room ${path}`, roundInwards(size, unit, decimals, way), unit, decimals);
+    source.print.size(`room ${path}`, path, roundInwards(size, unit, decimals, way), unit, decimals);
   const title = (rule: string) => source.rules.get(rule)?.file.title ?? rule;
   return joined(
     [
