@@ -1,8 +1,8 @@
 import { ruleFiles } from "@trialfit/rules";
 import { type Build, ChangingJudge, compileRules, quantities } from "trialfit";
 import { describe, expect, it } from "vitest";
-import { conditionFacts } from "../../packages/core/src/compile/conditionFacts.ts";
 import { withDefaults } from "../../packages/core/src/derive/withDefaults.ts";
+import { decidingFacts } from "../../packages/core/src/judge/decidingFacts.ts";
 import { judgeBuild } from "../../packages/core/src/judge/judgeBuild.ts";
 import { generator } from "./generator.ts";
 import { changedEntry, cheapRules, demoPair } from "./partLists.ts";
@@ -57,7 +57,7 @@ describe("a build that is changed entry by entry", () => {
     const value = one.values.get("block.honeAngle");
     if (value?.kind !== "dimension") throw new Error("the demo build has lost its hone angle");
     judge.set("block.honeAngle", { ...value, low: value.low - 0.01 });
-    const asking = rules.filter((rule) => conditionFacts(rule).has("block.honeAngle")).length;
+    const asking = rules.filter((rule) => decidingFacts(rule).has("block.honeAngle")).length;
     expect(asking).toBeGreaterThan(0);
     expect(judge.counts).toEqual({ derived: whole.derived, judged: whole.judged + asking });
     // The same value again reaches nothing.

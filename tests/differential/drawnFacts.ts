@@ -1,5 +1,5 @@
 import { type CompiledRule, type Fact, factType, leavesOf } from "trialfit";
-import { conditionFacts } from "../../packages/core/src/compile/conditionFacts.ts";
+import { decidingFacts } from "../../packages/core/src/judge/decidingFacts.ts";
 
 type Random = () => number;
 
@@ -32,7 +32,7 @@ export function drawnFrom(rules: readonly CompiledRule[]): readonly DrawnFrom[] 
       numbers.set(fact, known);
     }
   }
-  return [...new Set(rules.flatMap((rule) => [...conditionFacts(rule)]))].sort().map((name) => {
+  return [...new Set(rules.flatMap((rule) => [...decidingFacts(rule)]))].sort().map((name) => {
     const type = factType(name);
     if (type?.kind === "word") return { name, words: type.options };
     const known = [...(numbers.get(name) ?? [])];

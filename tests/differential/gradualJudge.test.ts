@@ -1,11 +1,11 @@
 import { ruleFiles } from "@trialfit/rules";
 import { compileRules, evaluate, quantities, verdictCodes } from "trialfit";
 import { describe, expect, it } from "vitest";
-import { conditionFacts } from "../../packages/core/src/compile/conditionFacts.ts";
 import { GradualJudge } from "../../packages/core/src/compile/GradualJudge.ts";
 import type { PartialJudgeInput } from "../../packages/core/src/compile/PartialJudge.ts";
 import { deriveAll } from "../../packages/core/src/derive/deriveAll.ts";
 import { withDefaults } from "../../packages/core/src/derive/withDefaults.ts";
+import { decidingFacts } from "../../packages/core/src/judge/decidingFacts.ts";
 import { judgeBuild } from "../../packages/core/src/judge/judgeBuild.ts";
 import { generator } from "./generator.ts";
 import { buildWith, cheapRules, demoPair as demos, partLists } from "./partLists.ts";
@@ -91,7 +91,7 @@ describe("combinations of parts are judged gradually as they are judged whole", 
     expect(words.unknown).toBeGreaterThan(0);
     expect(words.holds).toBeGreaterThan(compared / 10);
     // Each quantity was worked out once for what can change it: far fewer times than there were builds.
-    const asked = new Set(cheap.flatMap((rule) => [...conditionFacts(rule)])).size;
+    const asked = new Set(cheap.flatMap((rule) => [...decidingFacts(rule)])).size;
     expect(judge.counts.derived).toBeGreaterThan(0);
     expect(judge.counts.derived).toBeLessThan((each ** 3 * asked) / 2);
   });
@@ -137,7 +137,7 @@ describe("combinations of parts are judged gradually as they are judged whole", 
         const derived = deriveAll(
           withDefaults(build),
           quantities,
-          new Set(rules.flatMap((rule) => [...conditionFacts(rule)]).filter((fact) => quantities.has(fact))),
+          new Set(rules.flatMap((rule) => [...decidingFacts(rule)]).filter((fact) => quantities.has(fact))),
         );
         for (const [id, derivation] of derived) {
           expect(judge.derivation(id)).toEqual(derivation);

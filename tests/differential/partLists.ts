@@ -9,8 +9,8 @@ import {
   quantities,
   readBuildText,
 } from "trialfit";
-import { conditionFacts } from "../../packages/core/src/compile/conditionFacts.ts";
 import type { PartialJudgeInput, PartKind } from "../../packages/core/src/compile/PartialJudge.ts";
+import { decidingFacts } from "../../packages/core/src/judge/decidingFacts.ts";
 
 type Random = () => number;
 type Values = ReadonlyMap<string, FieldValue>;
@@ -41,7 +41,7 @@ function isDear(fact: string): boolean {
 
 /** Rules that take next to no time to judge on a new build. */
 export function cheapRules(rules: readonly CompiledRule[]): readonly CompiledRule[] {
-  return rules.filter((rule) => ![...conditionFacts(rule), ...rule.facts].some(isDear));
+  return rules.filter((rule) => ![...decidingFacts(rule), ...rule.facts].some(isDear));
 }
 
 /** Share of an option's fields that it leaves out, and that come from the other build. */

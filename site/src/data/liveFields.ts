@@ -87,7 +87,7 @@ const mostCommon = Math.max(...common.values());
 /** How much a reader will want to change a field: what is missing, moves the numbers most, or is chosen first. */
 function weigh(rule: CompiledRule, demo: DemoBuild): (path: string) => number {
   const { missing } = verdictOf(demo, rule);
-  const facts = decidingFacts(rule);
+  const facts = [...decidingFacts(rule)];
   const direct = new Set(facts.map((fact) => fact.replace(/\.place$/, "")));
   const shares = demo.report.quantities
     .filter(({ id }) => facts.includes(id))

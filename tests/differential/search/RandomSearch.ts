@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { type RuleFile, ruleFiles } from "@trialfit/rules";
 import { type Build, type ListedPart, type PartsList, readBuildText, readPartsListText } from "trialfit";
-import { FactReach } from "../../../packages/core/src/choose/search/factReach.ts";
-import { askedFacts } from "../../../packages/core/src/choose/search/RuleAsked.ts";
 import { quantities } from "../../../packages/core/src/derive/generated/quantities.ts";
+import { influencesOf } from "../../../packages/core/src/derive/influencesOf.ts";
 import { compileRules } from "../../../packages/core/src/judge/compileRules.ts";
+import { decidingFacts } from "../../../packages/core/src/judge/decidingFacts.ts";
 import { parts } from "../../../packages/core/src/read/buildSchema.ts";
 import type { FieldValue } from "../../../packages/core/src/read/FieldValue.ts";
 import { numberFacts, randomRule, randomSight, wordFacts } from "../randomRules.ts";
@@ -123,7 +123,6 @@ export function madeUpSearch(random: Random): RandomSearch {
   };
 }
 
-const reach = new FactReach(quantities);
 const stops = compileRules(ruleFiles).filter(
   ({ file }) => file.otherwise.weight === "stop" && file.stages.includes("choose"),
 );
@@ -140,8 +139,8 @@ export function demoSearch(random: Random, dear: boolean, positions: boolean): R
   const chosen = some(random, lists, whole(random, 2, 3));
   const keys = chosen.map(({ part }) => part.key);
   const touched = stops.filter((rule) => {
-    const facts = askedFacts(rule);
-    const roots = facts.flatMap((fact) => [...reach.of(fact)]);
+    const facts = [...decidingFacts(rule)];
+    const roots = facts.flatMap((fact) => [...influencesOf(quantities, fact)]);
     return roots.some((path) => keys.includes(path.split(".")[0]!)) && (dear || !facts.some(isDear));
   });
   const aims = new Map(

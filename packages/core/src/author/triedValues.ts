@@ -3,6 +3,7 @@ import { type CompiledRule, type Leaf, leavesOf } from "../judge/CompiledRule.ts
 import { exactly, type Fact } from "../judge/Fact.ts";
 import { factType } from "../judge/factCatalog.ts";
 import { fields } from "../read/fieldCatalog.ts";
+import { signWord } from "../read/signWord.ts";
 import { fromSi } from "../units/convert.ts";
 import { unitOf } from "../units/findUnit.ts";
 
@@ -37,7 +38,7 @@ export function numberText(fact: string, si: number, unit: string): string | und
   if (spec?.kind !== "dimension") return undefined;
   if (spec.places !== undefined) return `${shown}${tail} ${spec.places[0]} ± 0`;
   if (spec.signs === undefined) return `${shown}${tail} ± 0`;
-  const word = Object.entries(spec.signs).find(([, sign]) => sign === (shown < 0 ? -1 : 1))?.[0];
+  const word = signWord(spec, shown < 0 ? -1 : 1);
   return word === undefined ? undefined : `${Math.abs(shown)}${tail} ${word} ± 0`;
 }
 

@@ -8,7 +8,7 @@ import { decideRule } from "../judge/decideRule.ts";
 import type { Judged } from "../judge/Judged.ts";
 import { lookupOf } from "../judge/lookupOf.ts";
 import type { VerdictWord } from "../judge/Verdict.ts";
-import { worstFirst } from "../judge/worstPlace.ts";
+import { worstWord } from "../judge/worstPlace.ts";
 import { parts } from "../read/buildSchema.ts";
 import type { PartSpec, PositionKind } from "../read/FieldSpec.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
@@ -51,10 +51,6 @@ function* wordsAt(
 const costOf = (words: readonly VerdictWord[], rules: readonly CompiledRule[]) =>
   words.reduce((sum, word, index) => sum + BADNESS[word] * WEIGHT[rules[index]!.file.otherwise.weight], 0);
 
-function worstOf(words: readonly VerdictWord[]): VerdictWord {
-  return worstFirst.find((word) => words.includes(word)) ?? "not-applicable";
-}
-
 /** The words of every rule at every place, for one way of placing the parts. */
 type Placing = readonly (readonly VerdictWord[])[];
 
@@ -62,8 +58,8 @@ type Placing = readonly (readonly VerdictWord[])[];
 function bettered(rules: readonly CompiledRule[], before: Placing, after: Placing) {
   const pairs = rules.map((rule, index) => ({
     rule: rule.file.id,
-    before: worstOf(before.map((words) => words[index]!)),
-    after: worstOf(after.map((words) => words[index]!)),
+    before: worstWord(before.map((words) => words[index]!)),
+    after: worstWord(after.map((words) => words[index]!)),
   }));
   if (pairs.some((pair) => BADNESS[pair.after] > BADNESS[pair.before])) return undefined;
   return pairs.filter((pair) => BADNESS[pair.after] < BADNESS[pair.before]);

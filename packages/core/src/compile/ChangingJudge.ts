@@ -1,14 +1,14 @@
+import { everyRoot } from "../derive/everyRoot.ts";
 import { quantities } from "../derive/generated/quantities.ts";
 import { differingFields } from "../derive/places.ts";
 import { withDefaults } from "../derive/withDefaults.ts";
 import type { CompiledRule } from "../judge/CompiledRule.ts";
+import { decidingFacts } from "../judge/decidingFacts.ts";
 import type { VerdictWord } from "../judge/Verdict.ts";
 import type { Build } from "../read/Build.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
-import { conditionFacts } from "./conditionFacts.ts";
 import { BuildGround } from "./partial/BuildGround.ts";
 import { costOf } from "./partial/costOf.ts";
-import { everyRoot } from "./partial/everyRoot.ts";
 import { StagedRules } from "./partial/StagedRules.ts";
 import { verdictCodes } from "./verdictCodes.ts";
 
@@ -109,7 +109,7 @@ export class ChangingJudge {
 
   private isAtPlaces(rule: number): boolean {
     if (this.differing.size === 0) return false;
-    return [...conditionFacts(this.rules[rule]!)].some((name) =>
+    return [...decidingFacts(this.rules[rule]!)].some((name) =>
       [...everyRoot(quantities, name)].some((path) => this.differing.has(path)),
     );
   }

@@ -1,5 +1,5 @@
 import { type CompiledRule, leavesOf } from "../judge/CompiledRule.ts";
-import { conditionFacts } from "./conditionFacts.ts";
+import { decidingFacts } from "../judge/decidingFacts.ts";
 
 /** The number of a word that is missing. */
 export const MISSING_WORD = 0;
@@ -16,7 +16,7 @@ export class FactSlots {
   private readonly words: ReadonlyMap<string, number>;
 
   constructor(rules: readonly CompiledRule[]) {
-    this.names = [...new Set(rules.flatMap((rule) => [...conditionFacts(rule)]))].sort();
+    this.names = [...new Set(rules.flatMap((rule) => [...decidingFacts(rule)]))].sort();
     this.slots = new Map(this.names.map((name, slot) => [name, slot]));
     const conditions = rules.flatMap(({ when, requires, limits }) => [
       when,

@@ -1,10 +1,10 @@
 import { quantities } from "../derive/generated/quantities.ts";
 import type { CompiledRule } from "../judge/CompiledRule.ts";
-import { conditionFacts } from "./conditionFacts.ts";
+import { decidingFacts } from "../judge/decidingFacts.ts";
 import { costOf } from "./partial/costOf.ts";
 
 const ofRule = (rule: CompiledRule): number =>
-  [...conditionFacts(rule)].reduce((sum, fact) => sum + costOf(quantities, fact), 0);
+  [...decidingFacts(rule)].reduce((sum, fact) => sum + costOf(quantities, fact), 0);
 
 /**
  * Rules in an order in which a search that stops at the first failure stops soon: those first whose facts cost little

@@ -1,6 +1,6 @@
 import { quantities } from "../derive/generated/quantities.ts";
 import type { CompiledRule } from "../judge/CompiledRule.ts";
-import { conditionFacts } from "./conditionFacts.ts";
+import { decidingFacts } from "../judge/decidingFacts.ts";
 import { FactSlots } from "./FactSlots.ts";
 import type { PartialJudgeInput } from "./PartialJudge.ts";
 import { Influences } from "./partial/Influences.ts";
@@ -102,7 +102,7 @@ export function planQuantities(input: PartialJudgeInput): QuantityPlan {
     }),
   );
   const plans = rules.map((rule): RulePlan => {
-    const names = [...conditionFacts(rule)];
+    const names = [...decidingFacts(rule)];
     const isPlaced = names.some((name) => influences.differs(name));
     // Where it is judged hangs on what its texts name, too.
     const deciding = isPlaced ? [...names, ...rule.facts] : names;
@@ -117,7 +117,7 @@ export function planQuantities(input: PartialJudgeInput): QuantityPlan {
   const those = (holds: (plan: RulePlan) => boolean) =>
     plans.flatMap((plan, index) => (holds(plan) ? [index] : []));
   const settlesFact = ({ rule }: RulePlan, level: number) =>
-    [...conditionFacts(rule)]
+    [...decidingFacts(rule)]
       .map((name) => facts[slots.slotOf(name)]!)
       .some(({ differs, settledAt }) => !differs && settledAt === level);
   return {

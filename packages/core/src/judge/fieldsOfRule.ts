@@ -1,15 +1,7 @@
 import { quantities } from "../derive/generated/quantities.ts";
 import type { Quantity } from "../derive/Quantity.ts";
-import { type CompiledRule, leavesOf } from "./CompiledRule.ts";
-
-/** Facts on which a rule's verdict rests; those that only its texts print are left out. */
-export function decidingFacts({ when, requires, limits }: CompiledRule): readonly string[] {
-  const leaves = [when, requires, ...limits.flatMap(({ cases }) => cases.map((one) => one.when))].flatMap(
-    leavesOf,
-  );
-  const names = leaves.flatMap(({ fact, value }) => (value.kind === "fact" ? [fact, value.fact] : [fact]));
-  return [...new Set(names.filter((name) => !name.startsWith("limit.")))];
-}
+import type { CompiledRule } from "./CompiledRule.ts";
+import { decidingFacts } from "./decidingFacts.ts";
 
 /** By which ways to a value its fields are gathered: the surest one alone, or every one. */
 export type Ways = "surest" | "every";
@@ -44,5 +36,5 @@ export function fieldsUnder(fact: string, ways: Ways): ReadonlySet<string> {
 
 /** Fields on which a rule's verdict rests. */
 export function fieldsOfRule(rule: CompiledRule, ways: Ways): ReadonlySet<string> {
-  return new Set(decidingFacts(rule).flatMap((fact) => [...fieldsUnder(fact, ways)]));
+  return new Set([...decidingFacts(rule)].flatMap((fact) => [...fieldsUnder(fact, ways)]));
 }

@@ -4,6 +4,11 @@ import type { Verdict, VerdictWord } from "./Verdict.ts";
 /** Verdicts of places, the one first that stands for all. */
 export const worstFirst: readonly VerdictWord[] = ["fails", "unknown", "open", "holds", "not-applicable"];
 
+/** Of what one rule says at each place the word that stands for it; not applicable where there is no place. */
+export function worstWord(words: readonly VerdictWord[]): VerdictWord {
+  return worstFirst.find((word) => words.includes(word)) ?? "not-applicable";
+}
+
 const required = (verdict: Verdict) => verdict.comparisons.filter((one) => one.in === "requires");
 
 /** The least that is to spare at a place; places of one rule are compared, so units agree. */

@@ -31,6 +31,15 @@ export function crankpinOf(cylinder: number, values: Values): number | undefined
   return rods === undefined || place === undefined ? undefined : Math.floor(place / rods) + 1;
 }
 
+/** Fields that say how many cylinders, crankpins and main bearings there are, and which belongs to which. */
+export const placingFields: readonly string[] = [
+  "block.cylinders",
+  "block.layout",
+  "block.mainBearings",
+  "crankshaft.rodsPerPin",
+  "crankshaft.throws",
+];
+
 /** How many there are of a kind, or undefined where the build does not tell. */
 export function countOf(kind: PositionKind, values: Values): number | undefined {
   const cylinders = wholeNumber(values, "block.cylinders");

@@ -3,11 +3,11 @@ import { differingFields } from "../../derive/places.ts";
 import { rootFinderOf } from "../../derive/rootsOf.ts";
 import type { Steps } from "../../derive/Steps.ts";
 import type { CompiledRule } from "../../judge/CompiledRule.ts";
+import { decidingFacts } from "../../judge/decidingFacts.ts";
 import { whereJudged } from "../../judge/whereJudged.ts";
 import type { FieldValue } from "../../read/FieldValue.ts";
 import type { ReportVerdict } from "../../report/Report.ts";
 import type { Judgement } from "./Consequences.ts";
-import { comparedFacts } from "./comparedFacts.ts";
 import { FieldSearch } from "./FieldSearch.ts";
 import type { FindingRemedies, NoRemedy, Remedy } from "./Remedy.ts";
 import { Standing } from "./Standing.ts";
@@ -45,7 +45,7 @@ export class RemedySearch {
         .filter((rule) => this.words.has(rule.file.id))
         .map(
           (rule) =>
-            [rule, new Set(comparedFacts(rule).flatMap((fact) => [...finder.rootsOf(fact)]))] as const,
+            [rule, new Set([...decidingFacts(rule)].flatMap((fact) => [...finder.rootsOf(fact)]))] as const,
         ),
     );
   }
@@ -56,7 +56,7 @@ export class RemedySearch {
     return {
       rule,
       word: unmeasured === undefined ? verdict : "holds",
-      dear: comparedFacts(rule).some((fact) => quantities.get(fact)?.shape === "guarded"),
+      dear: [...decidingFacts(rule)].some((fact) => quantities.get(fact)?.shape === "guarded"),
     };
   }
 

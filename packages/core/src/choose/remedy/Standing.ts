@@ -2,17 +2,14 @@ import { finish, type Steps } from "../../derive/Steps.ts";
 import type { CompiledRule } from "../../judge/CompiledRule.ts";
 import type { Lookup } from "../../judge/decide.ts";
 import { decideRule } from "../../judge/decideRule.ts";
+import { decidingFacts } from "../../judge/decidingFacts.ts";
 import { exactly, type Fact } from "../../judge/Fact.ts";
 import { factOfDerivation, factOfField } from "../../judge/lookupOf.ts";
 import type { VerdictWord } from "../../judge/Verdict.ts";
-import { worstFirst } from "../../judge/worstPlace.ts";
+import { worstWord } from "../../judge/worstPlace.ts";
 import type { DimensionValue, FieldValue } from "../../read/FieldValue.ts";
-import { comparedFacts } from "./comparedFacts.ts";
 import { leanOf } from "./leanOf.ts";
 import type { StateFacts } from "./StateFacts.ts";
-
-const atWorst = (words: readonly VerdictWord[]): VerdictWord =>
-  worstFirst.find((word) => words.includes(word)) ?? "not-applicable";
 
 /** What rules say of one state of a build; whatever is asked is worked out once. */
 export class Standing {
@@ -32,18 +29,25 @@ export class Standing {
   *word(rule: CompiledRule): Steps<VerdictWord> {
     let word = this.words.get(rule);
     if (word === undefined) {
-      word = yield* this.decide(rule);
+      word = yield* this.decide(rule, (fact, spot) => this.wholly(fact, rule, spot));
       this.words.set(rule, word);
     }
     return word;
   }
 
-  private *decide(rule: CompiledRule): Steps<VerdictWord> {
+  /** The same by the short way of {@link lean}, to be confirmed. */
+  shortWord(rule: CompiledRule): VerdictWord {
+    return finish(this.decide(rule, (fact, spot) => this.shortly(fact, rule, spot)));
+  }
+
+  private *decide(
+    rule: CompiledRule,
+    quantity: (fact: string, spot: number) => Steps<Fact>,
+  ): Steps<VerdictWord> {
     const words: VerdictWord[] = [];
-    const wholly = (fact: string, spot: number) => this.wholly(fact, rule, spot);
     for (const [spot, fields] of this.facts.fieldsAt(rule).entries())
-      words.push(decideRule(rule, yield* this.known(rule, fields, spot, wholly)));
-    return atWorst(words);
+      words.push(decideRule(rule, yield* this.known(rule, fields, spot, quantity)));
+    return worstWord(words);
   }
 
   /** What a rule says at the nominal values: what it does not say there it cannot surely say over the band. */
@@ -56,7 +60,7 @@ export class Standing {
         return entered.kind === "band" ? exactly(entered.nominal) : entered;
       }),
     );
-    return atWorst(words);
+    return worstWord(words);
   }
 
   /**
@@ -101,7 +105,7 @@ export class Standing {
     quantity: (fact: string, spot: number) => Steps<Fact>,
   ): Steps<Lookup> {
     const known = new Map<string, Fact>();
-    for (const fact of comparedFacts(rule))
+    for (const fact of decidingFacts(rule))
       known.set(
         fact,
         this.facts.isQuantity(fact) ? yield* quantity(fact, spot) : factOfField(fact, fields.get(fact)),

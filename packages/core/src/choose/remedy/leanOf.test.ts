@@ -4,9 +4,9 @@ import { seeded } from "../../derive/seeded.ts";
 import { compileRules } from "../../judge/compileRules.ts";
 import { decide, type Lookup } from "../../judge/decide.ts";
 import { withLimits } from "../../judge/decideRule.ts";
+import { decidingFacts } from "../../judge/decidingFacts.ts";
 import type { Fact } from "../../judge/Fact.ts";
 import { factType } from "../../judge/factCatalog.ts";
-import { comparedFacts } from "./comparedFacts.ts";
 import { leanOf } from "./leanOf.ts";
 
 const rules = compileRules(ruleFiles);
@@ -17,7 +17,7 @@ function drawFacts(rule: (typeof rules)[number], number: number): Lookup {
   const random = seeded(7, rule.file.id, number);
   const scales = rule.limits.flatMap((limit) => [limit.value, ...limit.cases.map((one) => one.value)]);
   const facts = new Map<string, Fact>(
-    comparedFacts(rule).map((name): [string, Fact] => {
+    [...decidingFacts(rule)].map((name): [string, Fact] => {
       if (random() < 0.03) return [name, { kind: "missing", missing: [name] }];
       const type = factType(name);
       if (type?.kind === "word") {

@@ -1,6 +1,7 @@
 import type { DimensionSpec } from "../../read/FieldSpec.ts";
 import type { DimensionValue } from "../../read/FieldValue.ts";
 import { readDimension } from "../../read/readDimension.ts";
+import { signWord } from "../../read/signWord.ts";
 import { intervalFromSi } from "../../units/convert.ts";
 import { unitOf } from "../../units/findUnit.ts";
 import { joinDimension } from "../../units/splitDimension.ts";
@@ -39,13 +40,12 @@ export function writeMoved(
 ): string {
   const { minus, plus } = widths(value, range);
   const negative = number.startsWith("-");
-  const signs = Object.entries(spec.signs ?? {});
-  const word = signs.find(([, sign]) => sign === (negative ? -1 : 1))?.[0] ?? place ?? "";
-  const turned = signs.length > 0 && negative;
+  const word = signWord(spec, negative ? -1 : 1) ?? place ?? "";
+  const turned = spec.signs !== undefined && negative;
   const bare = minus === 0 && plus === 0 && spec.tolerance === undefined;
   const width = turned ? toleranceText(plus, minus, value.unit) : toleranceText(minus, plus, value.unit);
   return joinDimension({
-    number: signs.length > 0 ? number.replace("-", "") : number,
+    number: spec.signs !== undefined ? number.replace("-", "") : number,
     unit: value.unit,
     word,
     tolerance: bare ? "" : width,

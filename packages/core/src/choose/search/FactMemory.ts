@@ -1,4 +1,5 @@
 import { Deriver } from "../../derive/Deriver.ts";
+import { influencesOf } from "../../derive/influencesOf.ts";
 import type { Catalog } from "../../derive/rootsOf.ts";
 import { finish } from "../../derive/Steps.ts";
 import { withDefaults } from "../../derive/withDefaults.ts";
@@ -6,7 +7,6 @@ import type { Fact } from "../../judge/Fact.ts";
 import { factOfDerivation, factOfField } from "../../judge/lookupOf.ts";
 import type { Build } from "../../read/Build.ts";
 import type { FieldValue } from "../../read/FieldValue.ts";
-import { FactReach } from "./factReach.ts";
 import { type Options, Projection } from "./Projection.ts";
 import { Remembered } from "./Remembered.ts";
 
@@ -21,7 +21,6 @@ interface Kept {
  * bands are those that an evaluation of the whole build finds.
  */
 export class FactMemory {
-  readonly reach: FactReach;
   /** Facts that were found anew so far. */
   found = 0;
   private readonly fixed: Build;
@@ -34,7 +33,6 @@ export class FactMemory {
     this.fixed = fixed;
     this.kinds = kinds;
     this.catalog = catalog;
-    this.reach = new FactReach(catalog);
   }
 
   /** Indices of the kinds of parts on which a fact may rest. */
@@ -70,7 +68,7 @@ export class FactMemory {
   private keptOf(fact: string): Kept {
     let kept = this.kept.get(fact);
     if (kept === undefined) {
-      const projection = new Projection(this.kinds, this.reach.of(fact));
+      const projection = new Projection(this.kinds, influencesOf(this.catalog, fact));
       kept = { projection, memory: new Remembered(projection.size) };
       this.kept.set(fact, kept);
     }

@@ -1,16 +1,18 @@
+import { influencesOf } from "../../derive/influencesOf.ts";
 import type { Catalog } from "../../derive/rootsOf.ts";
 import type { CompiledRule } from "../../judge/CompiledRule.ts";
 import type { Lookup } from "../../judge/decide.ts";
 import { withLimits } from "../../judge/decideRule.ts";
+import { decidingFacts } from "../../judge/decidingFacts.ts";
 import type { Build } from "../../read/Build.ts";
+import { placingFields } from "../../read/positions.ts";
 import { atNominal } from "./aimRules.ts";
 import { canFail } from "./canFail.ts";
 import { FactMemory } from "./FactMemory.ts";
-import { countingFields } from "./factReach.ts";
 import { type Options, Projection } from "./Projection.ts";
 import type { Question } from "./Question.ts";
 import { Remembered } from "./Remembered.ts";
-import { askedFacts, askRule, askRuleAtPlaces, NOT_CHOSEN, type RuleOutcome } from "./RuleAsked.ts";
+import { askRule, askRuleAtPlaces, NOT_CHOSEN, type RuleOutcome } from "./RuleAsked.ts";
 import { type Miss, missOf } from "./relativeMargin.ts";
 
 /**
@@ -53,7 +55,7 @@ export class ProjectedJudge {
     const positioned = ({ values }: Options) =>
       [...values.values()].some((value) => value.kind === "dimension" && value.positions !== undefined);
     this.placed = positioned(fixed) || kinds.some((options) => options.some(positioned));
-    this.facts = this.rules.map((rule) => (this.placed ? rule.facts : askedFacts(rule)));
+    this.facts = this.rules.map((rule) => (this.placed ? rule.facts : [...decidingFacts(rule)]));
   }
 
   /** Kinds on which a rule may rest, ascending. */
@@ -74,8 +76,8 @@ export class ProjectedJudge {
     const key = `${index} ${facts.join()}`;
     let question = this.asked.get(key);
     if (question === undefined) {
-      const fields = new Set(facts.flatMap((fact) => [...this.memory.reach.of(fact)]));
-      if (this.placed) for (const field of countingFields) fields.add(field);
+      const fields = new Set(facts.flatMap((fact) => [...influencesOf(this.catalog, fact)]));
+      if (this.placed) for (const field of placingFields) fields.add(field);
       const projection = new Projection(this.kinds, fields);
       const kept = {
         facts: new Set(facts),

@@ -1,14 +1,11 @@
-import { deriveAll } from "../../derive/deriveAll.ts";
-import { placesOf } from "../../derive/places.ts";
 import type { Catalog } from "../../derive/rootsOf.ts";
-import { type CompiledRule, leavesOf } from "../../judge/CompiledRule.ts";
+import type { CompiledRule } from "../../judge/CompiledRule.ts";
 import { type Decision, decide, type Lookup } from "../../judge/decide.ts";
 import { withLimits, wordFor } from "../../judge/decideRule.ts";
 import type { Fact } from "../../judge/Fact.ts";
-import { lookupOf } from "../../judge/lookupOf.ts";
+import { groundsOf } from "../../judge/groundsOf.ts";
 import type { VerdictWord } from "../../judge/Verdict.ts";
-import { whereJudged } from "../../judge/whereJudged.ts";
-import { worstFirst } from "../../judge/worstPlace.ts";
+import { worstWord } from "../../judge/worstPlace.ts";
 import { confirmationPath } from "../../read/confirmations.ts";
 import type { FieldValue } from "../../read/FieldValue.ts";
 import { relativeMargin } from "./relativeMargin.ts";
@@ -23,19 +20,6 @@ export interface RuleOutcome {
    * applicable, NaN where a fact that it rests on is missing.
    */
   readonly margin: number;
-}
-
-/** Facts that the conditions of a rule and the cases of its limits name: its verdict rests on no others. */
-export function askedFacts(rule: CompiledRule): readonly string[] {
-  const limits = new Set(rule.limits.map(({ fact }) => fact));
-  const named = [
-    rule.when,
-    rule.requires,
-    ...rule.limits.flatMap(({ cases }) => cases.map(({ when }) => when)),
-  ]
-    .flatMap(leavesOf)
-    .flatMap(({ fact, value }) => (value.kind === "fact" ? [fact, value.fact] : [fact]));
-  return [...new Set(named)].filter((fact) => !limits.has(fact)).sort();
 }
 
 /** A fact of a part that is not chosen yet. */
@@ -69,16 +53,8 @@ export function askRuleAtPlaces(
   catalog: Catalog,
   seen: (lookup: Lookup) => Lookup,
 ): RuleOutcome {
-  const { whole, placed } = whereJudged(values, [rule], catalog);
-  const grounds =
-    placed.length === 0
-      ? [whole]
-      : placed.flatMap(({ kind }) => placesOf(kind, values).map((place) => place.values));
-  const wanted = askedFacts(rule).filter((fact) => catalog.has(fact));
-  const outcomes = grounds.map((here) =>
-    askRule(rule, seen(lookupOf(here, deriveAll(here, catalog, wanted)))),
-  );
-  const word = worstFirst.find((one) => outcomes.some((outcome) => outcome.word === one)) ?? "not-applicable";
+  const outcomes = groundsOf(rule, values, catalog).map((ground) => askRule(rule, seen(ground)));
+  const word = worstWord(outcomes.map((outcome) => outcome.word));
   const worst = outcomes.filter((outcome) => outcome.word === word);
   return {
     word,

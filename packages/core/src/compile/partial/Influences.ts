@@ -1,19 +1,11 @@
+import { everyRoot } from "../../derive/everyRoot.ts";
+import { influencesOf } from "../../derive/influencesOf.ts";
 import { differingFields } from "../../derive/places.ts";
 import type { Catalog } from "../../derive/rootsOf.ts";
 import type { FieldValue } from "../../read/FieldValue.ts";
-import { fields } from "../../read/fieldCatalog.ts";
-import { everyRoot } from "./everyRoot.ts";
+import { placingFields } from "../../read/positions.ts";
 
 type Values = ReadonlyMap<string, FieldValue>;
-
-/** What says how many places of a kind an engine has, and which crankpin a cylinder's rod runs on. */
-const PLACING = [
-  "block.cylinders",
-  "block.layout",
-  "block.mainBearings",
-  "crankshaft.rodsPerPin",
-  "crankshaft.throws",
-];
 
 /** Entries of a build that decide facts, by all that a build can have: what decides a default is among them. */
 export class Influences {
@@ -39,22 +31,10 @@ export class Influences {
   of(fact: string): ReadonlySet<string> {
     let paths = this.known.get(fact);
     if (paths === undefined) {
-      const placed = this.differs(fact) ? [...PLACING, ...this.differing] : [];
-      const found = new Set<string>();
-      for (const path of [...everyRoot(this.catalog, fact), ...placed]) addField(path, found);
-      paths = found;
+      const placed = this.differs(fact) ? [...placingFields, ...this.differing] : [];
+      paths = new Set([fact, ...placed].flatMap((path) => [...influencesOf(this.catalog, path)]));
       this.known.set(fact, paths);
     }
     return paths;
   }
-}
-
-/** Adds a field with all that decides its default. */
-function addField(path: string, into: Set<string>): void {
-  if (into.has(path)) return;
-  into.add(path);
-  const assumed = fields.get(path)?.spec.assumed;
-  if (assumed === undefined) return;
-  for (const other of assumed.unless ?? []) addField(other, into);
-  if ("byChoice" in assumed) addField(assumed.byChoice, into);
 }

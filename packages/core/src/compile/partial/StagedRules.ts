@@ -1,10 +1,11 @@
+import { quantities } from "../../derive/generated/quantities.ts";
 import type { CompiledRule } from "../../judge/CompiledRule.ts";
+import { decidingFacts, relevanceFacts } from "../../judge/decidingFacts.ts";
+import { groundsOf } from "../../judge/groundsOf.ts";
 import { worstFirst } from "../../judge/worstPlace.ts";
 import type { FieldValue } from "../../read/FieldValue.ts";
 import { compileSlots, type SlotRules } from "../compileSlots.ts";
-import { conditionFacts, relevanceFacts } from "../conditionFacts.ts";
 import { VerdictCode, verdictCodes } from "../verdictCodes.ts";
-import { groundsOf } from "./groundsOf.ts";
 
 /** What rules are judged on, whose dear facts are worked out only when a verdict hangs on them. */
 export interface StagedGround {
@@ -39,7 +40,7 @@ export class StagedRules {
     const { slots } = this.compiled;
     const costs = slots.names.map(costOf);
     this.slots = rules.map((rule) =>
-      [...conditionFacts(rule)]
+      [...decidingFacts(rule)]
         .map((name) => slots.slotOf(name))
         .sort((a, b) => costs[a]! - costs[b]! || a - b),
     );
@@ -93,7 +94,7 @@ export class StagedRules {
   private atPlaces<T>(rule: number, ground: StagedGround, come: (compiled: SlotRules) => T): readonly T[] {
     this.placed ??= compileSlots(this.rules);
     const { placed } = this;
-    return groundsOf(this.rules[rule]!, ground.values()).map((lookup) => {
+    return groundsOf(this.rules[rule]!, ground.values(), quantities).map((lookup) => {
       for (const slot of this.slots[rule]!) placed.facts.set(slot, lookup(placed.slots.names[slot]!));
       return come(placed);
     });

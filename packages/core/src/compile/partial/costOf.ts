@@ -1,5 +1,5 @@
+import { everyRoot } from "../../derive/everyRoot.ts";
 import type { Catalog } from "../../derive/rootsOf.ts";
-import { everyRoot } from "./everyRoot.ts";
 
 /** How many times dearer each of these makes a quantity: a search inside of tolerances, a computation that is no formula. */
 const SEARCHED = 10;

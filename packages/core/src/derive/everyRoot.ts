@@ -1,6 +1,6 @@
-import { pathsOf } from "../../derive/groupsOf.ts";
-import type { Catalog } from "../../derive/rootsOf.ts";
-import { isEntry } from "../../read/fieldCatalog.ts";
+import { isEntry } from "../read/fieldCatalog.ts";
+import { pathsOf } from "./groupsOf.ts";
+import type { Catalog } from "./rootsOf.ts";
 
 const found = new WeakMap<Catalog, Map<string, ReadonlySet<string>>>();
 
