@@ -2,7 +2,7 @@ import type { BuildChange } from "../compare/BuildChange.ts";
 import type { CompiledRule } from "../judge/CompiledRule.ts";
 import type { Build } from "../read/Build.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
-import type { Report, ReportQuantity, ReportVerdict } from "../report/Report.ts";
+import type { Report, ReportVerdict } from "../report/Report.ts";
 import type { Room } from "./findRoom.ts";
 import type { Override } from "./Paper.ts";
 import type { Printer } from "./print/Printer.ts";
@@ -16,7 +16,6 @@ export interface PaperSource {
   /** Rules that were judged, by id. */
   readonly rules: ReadonlyMap<string, CompiledRule>;
   readonly verdicts: ReadonlyMap<string, ReportVerdict>;
-  readonly quantities: ReadonlyMap<string, ReportQuantity>;
   readonly print: Printer;
   /** By the id of a paper, or of a paper and a line (`order-list piston`). */
   readonly overrides: ReadonlyMap<string, Override>;

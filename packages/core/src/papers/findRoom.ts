@@ -1,10 +1,9 @@
-import type { Derivation } from "../derive/Derivation.ts";
-import { Deriver } from "../derive/Deriver.ts";
-import type { Catalog } from "../derive/rootsOf.ts";
+import { Standing } from "../choose/remedy/Standing.ts";
+import { StateFacts } from "../choose/remedy/StateFacts.ts";
+import { type Catalog, rootFinderOf } from "../derive/rootsOf.ts";
 import { finish } from "../derive/Steps.ts";
 import type { CompiledRule } from "../judge/CompiledRule.ts";
-import { decideRule } from "../judge/decideRule.ts";
-import { lookupOf } from "../judge/lookupOf.ts";
+import type { VerdictWord } from "../judge/Verdict.ts";
 import type { DimensionValue, FieldValue } from "../read/FieldValue.ts";
 import { fields } from "../read/fieldCatalog.ts";
 import { fromSi, toSi } from "../units/convert.ts";
@@ -46,6 +45,8 @@ export function roundInwards(value: number, unit: string, decimals: number, way:
   return toSi(rationalFromDecimal((whole / scale).toFixed(decimals))!, unitOf(unit));
 }
 
+const holding: ReadonlySet<VerdictWord> = new Set(["holds", "not-applicable"]);
+
 /** Finds, for the dimensions of one build, between which sizes each may come out. */
 export class RoomFinder {
   private readonly values: Values;
@@ -53,8 +54,8 @@ export class RoomFinder {
   private readonly catalog: Catalog;
   private readonly restsOn: (rule: CompiledRule, path: string) => boolean;
   private readonly found = new Map<string, Room>();
-  /** The build as it is. */
-  private readonly base: Deriver;
+  /** The build as it is, judged as a whole. */
+  private readonly base: Standing;
 
   /**
    * @param rules those that hold now
@@ -70,7 +71,8 @@ export class RoomFinder {
     this.rules = rules;
     this.catalog = catalog;
     this.restsOn = restsOn;
-    this.base = new Deriver(values, catalog);
+    const finder = rootFinderOf(catalog, values.keys());
+    this.base = new Standing(new StateFacts(values, { catalog, finder, placedAt: () => undefined }));
   }
 
   /** The room of a dimension, all others within their tolerances. */
@@ -87,16 +89,14 @@ export class RoomFinder {
     const value = this.values.get(path);
     const spec = fields.get(path)?.spec;
     if (value?.kind !== "dimension" || spec?.kind !== "dimension") return { rules: 0 };
-    const cheapFirst = (a: CompiledRule, b: CompiledRule) => this.cost(a) - this.cost(b);
+    const here = this.base.moved(path, exactly(value, value.nominal));
     const rules = this.rules
-      .filter((rule) => this.restsOn(rule, path))
-      .filter((rule) => this.holds(rule, new Map(this.values).set(path, exactly(value, value.nominal))))
-      .sort(cheapFirst);
+      .filter((rule) => this.restsOn(rule, path) && holds(here, rule))
+      .sort((a, b) => this.cost(a) - this.cost(b));
     if (rules.length === 0) return { rules: 0 };
-    const edges = spec.range.map((edge) => parseDimension(edge, { unit: spec.unit }).nominal);
-    const [low, high] = ([-1, 1] as const).map((way) =>
-      this.end(path, value, rules, way, way < 0 ? edges[0]! : edges[1]!),
-    );
+    const [least, most] = spec.range.map((edge) => parseDimension(edge, { unit: spec.unit }).nominal);
+    const low = this.end(path, value, rules, -1, least!);
+    const high = this.end(path, value, rules, 1, most!);
     return {
       rules: rules.length,
       ...(low === undefined ? {} : { low }),
@@ -104,50 +104,17 @@ export class RoomFinder {
     };
   }
 
+  /** How many quantities of a rule take a search. */
   private cost(rule: CompiledRule): number {
-    return rule.facts.filter((fact) => this.isDear(fact)).length;
+    return rule.facts.filter((fact) => this.catalog.get(fact)?.shape === "guarded").length;
   }
 
   /** The given distance, or so much less of it that the rule holds there over its whole band. */
-  private confirm(rule: CompiledRule, distance: number, moved: (distance: number) => Values): number {
+  private confirm(rule: CompiledRule, distance: number, moved: (distance: number) => Standing): number {
     if (this.cost(rule) === 0) return distance;
     for (let share = 1; share > 0.05; share *= 0.8)
-      if (this.holds(rule, moved(share * distance))) return share * distance;
+      if (holds(moved(share * distance), rule)) return share * distance;
     return 0;
-  }
-
-  private word(rule: CompiledRule, values: Values, results: ReadonlyMap<string, Derivation>): boolean {
-    const word = decideRule(rule, lookupOf(values, results));
-    return word === "holds" || word === "not-applicable";
-  }
-
-  private holds(rule: CompiledRule, values: Values): boolean {
-    const deriver = new Deriver(values, this.catalog);
-    for (const fact of rule.facts) if (this.catalog.has(fact)) finish(deriver.derive(fact));
-    return this.word(rule, values, deriver.results);
-  }
-
-  /**
-   * The same by a shorter way, to be confirmed: a quantity whose band takes a search keeps the band of the build
-   * around its new nominal value.
-   */
-  private seemsToHold(rule: CompiledRule, values: Values): boolean {
-    const deriver = new Deriver(values, this.catalog);
-    const results = new Map<string, Derivation>();
-    for (const fact of rule.facts.filter((one) => this.catalog.has(one))) {
-      const base = this.isDear(fact) ? finish(this.base.derive(fact)) : undefined;
-      const nominal = base?.state === "value" ? deriver.nominal(fact) : undefined;
-      if (base?.state !== "value" || nominal === undefined) results.set(fact, finish(deriver.derive(fact)));
-      else {
-        const shift = nominal - base.nominal;
-        results.set(fact, { ...base, nominal, low: base.low + shift, high: base.high + shift });
-      }
-    }
-    return this.word(rule, values, results);
-  }
-
-  private isDear(fact: string): boolean {
-    return this.catalog.get(fact)?.shape === "guarded";
   }
 
   /** The last size that way at which all rules hold. The first that does not ends it. */
@@ -161,10 +128,10 @@ export class RoomFinder {
     const first = Math.max(value.high - value.low, 2e-5 * Math.abs(value.nominal), 1e-9 * Math.abs(edge));
     let reach = Math.min(first * 2 ** DOUBLINGS, Math.abs(edge - value.nominal));
     let ended: RoomEnd | undefined;
+    const moved = (distance: number) => this.base.moved(path, exactly(value, value.nominal + way * distance));
     for (const rule of rules) {
-      const moved = (distance: number) =>
-        new Map(this.values).set(path, exactly(value, value.nominal + way * distance));
-      const last = lastThatHolds((distance) => this.seemsToHold(rule, moved(distance)), first, reach);
+      const seems = (distance: number) => holding.has(moved(distance).shortWord(rule));
+      const last = lastThatHolds(seems, first, reach);
       const confirmed = this.confirm(rule, last ?? reach, moved);
       if (last === undefined && confirmed === reach) continue;
       reach = confirmed;
@@ -173,6 +140,8 @@ export class RoomFinder {
     return ended;
   }
 }
+
+const holds = (standing: Standing, rule: CompiledRule): boolean => holding.has(finish(standing.word(rule)));
 
 /**
  * The last distance up to `reach` at which something holds that holds at 0, or undefined where it holds all the way.

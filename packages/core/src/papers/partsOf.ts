@@ -20,9 +20,11 @@ export const boughtParts: readonly PartSpec[] = parts
 /** The label of a field without its part. */
 export const ownLabel = (path: string): string => fields.get(path)?.spec.label ?? path;
 
-/** Paths of the fields of a part that the build gives. */
+/** Paths of the fields of a part that the build gives, but for lists: those are too long for a line. */
 export function givenFields({ build }: PaperSource, part: string): readonly string[] {
-  return [...fields.keys()].filter((path) => partKeyOf(path) === part && build.values.has(path));
+  return [...fields].flatMap(([path, { spec }]) =>
+    partKeyOf(path) === part && build.values.has(path) && spec.kind !== "table" ? [path] : [],
+  );
 }
 
 /** Paths by part, in the order of the build file. */

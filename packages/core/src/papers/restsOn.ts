@@ -12,9 +12,7 @@ export function restsOnFields(
   return (rule, path) => {
     let paths = known.get(rule);
     if (paths === undefined) {
-      paths = new Set(
-        rule.facts.flatMap((fact) => (quantities.has(fact) ? [...finder.rootsOf(fact)] : [fact])),
-      );
+      paths = new Set(rule.facts.flatMap((fact) => [...finder.rootsOf(fact)]));
       known.set(rule, paths);
     }
     return paths.has(path);

@@ -1,6 +1,7 @@
 import { quantities } from "../../derive/generated/quantities.ts";
 import type { DimensionValue, FieldValue } from "../../read/FieldValue.ts";
 import { fields } from "../../read/fieldCatalog.ts";
+import { signWord } from "../../read/signWord.ts";
 import { printField } from "../../report/printValue.ts";
 import { fromSi, intervalFromSi } from "../../units/convert.ts";
 import { unitOf } from "../../units/findUnit.ts";
@@ -26,22 +27,16 @@ function decimalsFor(number: number): number {
   return most.find((one) => Math.abs(Number(number.toFixed(one)) - number) <= LOST * Math.abs(number)) ?? 6;
 }
 
-/** The word that carries the sign of a dimension: `dish`, `below crank axis`; empty where none does. */
-export function signWord(path: string, value: number): string {
+/** A size as it is shown: without its sign and with the word for it, where the dimension has words for signs. */
+function signedSize(path: string, value: number): { readonly word: string; readonly shown: number } {
   const spec = fields.get(path)?.spec;
-  const signs = spec?.kind === "dimension" ? Object.entries(spec.signs ?? {}) : [];
-  const word = value === 0 ? undefined : signs.find(([, sign]) => sign === Math.sign(value))?.[0];
-  return word === undefined ? "" : ` ${word}`;
+  if (spec?.kind !== "dimension" || spec.signs === undefined) return { word: "", shown: value };
+  const word = value === 0 ? undefined : signWord(spec, value < 0 ? -1 : 1);
+  return { word: word === undefined ? "" : ` ${word}`, shown: Math.abs(value) };
 }
 
-/** Whether the sign of a dimension is a word. */
-const hasSignWord = (path: string): boolean => {
-  const spec = fields.get(path)?.spec;
-  return spec?.kind === "dimension" && spec.signs !== undefined;
-};
-
 /** Decimals in another unit that lose nothing: a step there is no larger than a step here. */
-function decimalsIn(from: string, to: string, decimals: number): number {
+export function decimalsIn(from: string, to: string, decimals: number): number {
   const step = intervalFromSi(1, unitOf(to)) / intervalFromSi(1, unitOf(from));
   return Math.max(0, Math.ceil(decimals - Math.log10(step) - 1e-9));
 }
@@ -89,16 +84,22 @@ export class Printer {
     return { kind: "number", of, value, text: texts.join(" / ") };
   }
 
-  /** A size that a dimension may have [SI]: its sign as a word, where it has one. */
+  /** A size that a dimension may have [SI], in one unit: its sign as a word, where it has one. */
+  sizeText(path: string, value: number, unit: string, decimals: number): string {
+    const { word, shown } = signedSize(path, value);
+    return formatNumber(shown, unit, { decimals }).replace(/ .*$/, "") + word;
+  }
+
+  /** The same with its unit, in every unit that is asked for. */
   size(of: string, path: string, value: number, unit: string, decimals: number): NumberPiece {
-    const plain = hasSignWord(path) ? Math.abs(value) : value;
+    const { word, shown } = signedSize(path, value);
     const texts = this.units(unit).map((to) => {
       const own = decimalsIn(unit, to, decimals);
-      const shown = fromSi(plain, unitOf(to));
-      const loses = Math.abs(Number(shown.toFixed(own)) - shown) > TOO_MUCH * Math.abs(shown);
-      return formatNumber(plain, to, loses ? { digits: 5 } : { decimals: own });
+      const there = fromSi(shown, unitOf(to));
+      const loses = Math.abs(Number(there.toFixed(own)) - there) > TOO_MUCH * Math.abs(there);
+      return formatNumber(shown, to, loses ? { digits: 5 } : { decimals: own });
     });
-    return { kind: "number", of, value, text: `${texts.join(" / ")}${signWord(path, value)}` };
+    return { kind: "number", of, value, text: `${texts.join(" / ")}${word}` };
   }
 
   /** One end or the nominal value of a dimension, as finely as its tolerance is written. */

@@ -1,15 +1,12 @@
 import { stringify } from "csv-stringify/browser/esm/sync";
 import { fields } from "../../read/fieldCatalog.ts";
-import { intervalFromSi } from "../../units/convert.ts";
-import { unitOf } from "../../units/findUnit.ts";
-import { formatNumber } from "../../units/formatNumber.ts";
 import { roundInwards } from "../findRoom.ts";
 import { measuredFields } from "../measuredFields.ts";
 import type { PaperSource } from "../PaperSource.ts";
 import { ownLabel, partKeyOf, partLabel } from "../partsOf.ts";
-import { unitOfField } from "../sheets/pieces.ts";
+import { readingUnit } from "../sheets/pieces.ts";
 import { type Slot, slotsOf } from "../slotsOf.ts";
-import { signWord } from "./Printer.ts";
+import { decimalsIn } from "./Printer.ts";
 
 /** Columns of the measurement sheet as a table file, in their order. What is filled in stands after `unit`. */
 export const sheetColumns = [
@@ -35,16 +32,12 @@ export const sheetColumns = [
 export type SheetColumn = (typeof sheetColumns)[number];
 export type SheetRow = Readonly<Record<SheetColumn, string>>;
 
-const number = (text: string) => text.replace(/ .*$/, "");
-
 function predictionOf(source: PaperSource, path: string, unit: string) {
   const value = source.values.get(path);
   if (value?.kind !== "dimension") return { predicted: "", lowest: "", highest: "" };
   const { low, high } = source.room(path);
-  const scale = Math.abs(intervalFromSi(1, unitOf(value.unit)) / intervalFromSi(1, unitOf(unit)));
-  const decimals = Math.max(0, Math.ceil(source.print.fineness(value) + Math.log10(scale) - 1e-9));
-  const print = (si: number) =>
-    `${number(formatNumber(signWord(path, si) === "" ? si : Math.abs(si), unit, { decimals }))}${signWord(path, si)}`;
+  const decimals = decimalsIn(value.unit, unit, source.print.fineness(value));
+  const print = (si: number) => source.print.sizeText(path, si, unit, decimals);
   return {
     predicted: print(value.nominal),
     lowest: low === undefined ? "" : print(roundInwards(low.value, unit, decimals, -1)),
@@ -54,7 +47,7 @@ function predictionOf(source: PaperSource, path: string, unit: string) {
 
 function rowOf(source: PaperSource, slot: Slot): SheetRow {
   const { path, position = "", height = "", direction = "" } = slot;
-  const unit = source.print.units(unitOfField(source, path))[0]!;
+  const unit = readingUnit(source, path);
   return {
     entry: path,
     part: partLabel(partKeyOf(path)),

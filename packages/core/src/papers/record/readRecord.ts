@@ -3,8 +3,10 @@ import { BUILD_FORMAT } from "../../read/buildSchema.ts";
 import { provenances } from "../../read/FieldSpec.ts";
 import { fields } from "../../read/fieldCatalog.ts";
 import { InputError } from "../../read/Problem.ts";
+import { signWord } from "../../read/signWord.ts";
 import { fromSi, intervalFromSi } from "../../units/convert.ts";
 import { findUnit } from "../../units/findUnit.ts";
+import { joinDimension } from "../../units/splitDimension.ts";
 import { RECORD_FORMAT, type ReadRecord } from "./EngineRecord.ts";
 
 /** Longest record that is read: a report with every verdict is one or two million characters. */
@@ -52,14 +54,12 @@ function written({ text, unit, nominal, low, high, path }: OldField): string | u
     return undefined;
   if (spec?.kind !== "dimension") return undefined;
   const sign = spec.signs !== undefined && nominal < 0 ? -1 : 1;
-  const word = Object.entries(spec.signs ?? {}).find(([, way]) => way === sign)?.[0];
   const place = spec.places?.find((one) => text.includes(one));
   const [below, above] = [nominal - low, high - nominal].map((size) => plain(intervalFromSi(size, known)));
   const [down, up] = sign === 1 ? [below, above] : [above, below];
   const number = plain(fromSi(spec.signs === undefined ? nominal : Math.abs(nominal), known));
-  return [number, known.symbol === "1" ? "" : known.symbol, word ?? place ?? "", `+${up}/-${down}`]
-    .filter((piece) => piece !== "")
-    .join(" ");
+  const word = signWord(spec, sign) ?? place ?? "";
+  return joinDimension({ number, unit: known.symbol, word, tolerance: `+${up}/-${down}` });
 }
 
 /** A record of version 1 held the values, not the file: it is written anew from them. */

@@ -7,6 +7,7 @@ import { type AssemblyStep, assemblySteps } from "../tables/assemblySteps.ts";
 import {
   blank,
   cautionsOf,
+  isOfStage,
   limitCell,
   numberComparisons,
   onceCautioned,
@@ -20,9 +21,7 @@ const idOf = (key: string) => parts.find(({ spec }) => spec.key === key)?.spec.i
 
 /** Checks of the final day: rules of that stage. */
 function checksOf(source: PaperSource): readonly ReportVerdict[] {
-  return relevant(source).filter(
-    ({ rule }) => source.rules.get(rule)?.file.stages.includes("final-assembly") === true,
-  );
+  return relevant(source).filter((verdict) => isOfStage(source, verdict, "final-assembly"));
 }
 
 function check(source: PaperSource, verdict: ReportVerdict): PaperStep {

@@ -3,8 +3,8 @@ import { fieldLabel, fields } from "../../read/fieldCatalog.ts";
 import type { Paper, PaperSection } from "../Paper.ts";
 import type { PaperSource } from "../PaperSource.ts";
 import { ownLabel } from "../partsOf.ts";
-import { readingGrid } from "./gridOf.ts";
-import { blank, blankOf, cautionsOf, limitCell, numberComparisons, relevant, valueCell } from "./pieces.ts";
+import { readingStep } from "./gridOf.ts";
+import { blank, cautionsOf, checkRows, relevant, tableSection } from "./pieces.ts";
 
 /** Masses on which the balance rests, by the rules of its system. */
 function massesOf(source: PaperSource): readonly string[] {
@@ -27,17 +27,12 @@ function weighed(source: PaperSource, paths: readonly string[]): readonly PaperS
       body: {
         kind: "steps",
         ordered: false,
-        steps: paths.map((path) => {
-          const grid = readingGrid(source, path);
-          return {
+        steps: paths.map((path) =>
+          readingStep(source, path, {
             title: fieldLabel(path),
-            lines: [
-              ["Planned ", ...source.print.field(path)],
-              ...(grid === undefined ? [[blankOf(source, { path })]] : []),
-            ],
-            ...(grid === undefined ? {} : { grid }),
-          };
-        }),
+            lines: [["Planned ", ...source.print.field(path)]],
+          }),
+        ),
       },
     },
   ];
@@ -47,64 +42,40 @@ function computed({ report, print }: PaperSource): readonly PaperSection[] {
   const shown = report.quantities.filter(
     ({ id, state }) => state === "value" && quantities.get(id)?.system === "balance",
   );
-  if (shown.length === 0) return [];
-  return [
-    {
-      heading: "Bobweight, forces and what may be left",
-      body: {
-        kind: "table",
-        columns: ["Quantity", "Value (lowest to highest)", "From the weighed masses"],
-        rows: shown.map(({ id, name, low, nominal, high, unit }) => [
-          [name],
-          print.quantity(id, { low: low!, nominal: nominal!, high: high! }),
-          [blank(name, print.units(unit)[0])],
-        ]),
-      },
-    },
-  ];
+  return tableSection({
+    heading: "Bobweight, forces and what may be left",
+    columns: ["Quantity", "Value (lowest to highest)", "From the weighed masses"],
+    rows: shown.map(({ id, name, low, nominal, high, unit }) => [
+      [name],
+      print.quantity(id, { low: low!, nominal: nominal!, high: high! }),
+      [blank(name, print.units(unit)[0])],
+    ]),
+  });
 }
 
 function checks(source: PaperSource): readonly PaperSection[] {
   const own = relevant(source).filter(({ system }) => system === "balance");
-  const rows = own.flatMap((verdict) =>
-    numberComparisons(verdict).map((one) => [
-      [verdict.title],
-      valueCell(source, one),
-      limitCell(source, verdict.rule, one),
-      [verdict.verdict],
-    ]),
-  );
   const planes = [...fields.keys()].filter(
     (path) =>
       path.startsWith("crankshaft.") && /balance|unbalance|removal/i.test(path) && source.values.has(path),
   );
   return [
-    ...(rows.length === 0
-      ? []
-      : [
-          {
-            heading: "Checks",
-            cautions: cautionsOf(own),
-            body: { kind: "table" as const, columns: ["Check", "Value", "Limit", "Stands"], rows },
-          },
-        ]),
-    ...(planes.length === 0
-      ? []
-      : [
-          {
-            heading: "On the machine",
-            body: {
-              kind: "table" as const,
-              columns: ["Entry", "Planned", "Front plane", "Rear plane"],
-              rows: planes.map((path) => [
-                [ownLabel(path)],
-                source.print.field(path),
-                [blank(`${ownLabel(path)}, front`)],
-                [blank(`${ownLabel(path)}, rear`)],
-              ]),
-            },
-          },
-        ]),
+    ...tableSection({
+      heading: "Checks",
+      cautions: cautionsOf(own),
+      columns: ["Check", "Value", "Limit", "Stands"],
+      rows: checkRows(source, own),
+    }),
+    ...tableSection({
+      heading: "On the machine",
+      columns: ["Entry", "Planned", "Front plane", "Rear plane"],
+      rows: planes.map((path) => [
+        [ownLabel(path)],
+        source.print.field(path),
+        [blank(`${ownLabel(path)}, front`)],
+        [blank(`${ownLabel(path)}, rear`)],
+      ]),
+    }),
   ];
 }
 

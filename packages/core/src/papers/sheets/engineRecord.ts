@@ -1,10 +1,9 @@
 import { verdictWords } from "../../judge/Verdict.ts";
 import { parts } from "../../read/buildSchema.ts";
-import { fields } from "../../read/fieldCatalog.ts";
 import type { Cell, Paper, PaperSection } from "../Paper.ts";
 import type { PaperSource } from "../PaperSource.ts";
 import { givenFields, ownLabel } from "../partsOf.ts";
-import { limitCell, numberComparisons, relevant, valueCell, words } from "./pieces.ts";
+import { checkRow, numberComparisons, relevant, tableSection, words } from "./pieces.ts";
 
 /** Where a value comes from, with the reading behind it. */
 function origin(source: PaperSource, path: string): Cell {
@@ -27,8 +26,7 @@ function origin(source: PaperSource, path: string): Cell {
 
 function sizes(source: PaperSource): PaperSection {
   const rows = parts.flatMap(({ spec }) => {
-    const paths = givenFields(source, spec.key).filter((path) => fields.get(path)?.spec.kind !== "table");
-    return paths.map((path, index) => [
+    return givenFields(source, spec.key).map((path, index) => [
       [index === 0 ? spec.label : "″"],
       [ownLabel(path)],
       source.print.field(path),
@@ -42,26 +40,17 @@ function sizes(source: PaperSource): PaperSection {
 }
 
 function checks(source: PaperSource): readonly PaperSection[] {
-  const rows = relevant(source).flatMap((verdict) => {
-    const [first] = numberComparisons(verdict);
-    return first === undefined
-      ? []
-      : [
-          [
-            [verdict.title],
-            valueCell(source, first),
-            limitCell(source, verdict.rule, first),
-            [verdict.verdict],
-          ],
-        ];
+  const rows = relevant(source).flatMap((verdict) =>
+    numberComparisons(verdict)
+      .slice(0, 1)
+      .map((first) => checkRow(source, verdict, first)),
+  );
+  return tableSection({
+    heading: "Clearances, loads and margins as built",
+    columns: ["Check", "Value", "Limit", "Stands"],
+    widths: [9, 5, 4, 2],
+    rows,
   });
-  if (rows.length === 0) return [];
-  return [
-    {
-      heading: "Clearances, loads and margins as built",
-      body: { kind: "table", columns: ["Check", "Value", "Limit", "Stands"], widths: [9, 5, 4, 2], rows },
-    },
-  ];
 }
 
 function seen(source: PaperSource): readonly PaperSection[] {

@@ -1,6 +1,6 @@
 import { positionKinds } from "../../read/FieldSpec.ts";
 import { fields } from "../../read/fieldCatalog.ts";
-import type { PaperGrid } from "../Paper.ts";
+import type { Cell, PaperGrid, PaperStep } from "../Paper.ts";
 import type { PaperSource } from "../PaperSource.ts";
 import { type Slot, slotsOf } from "../slotsOf.ts";
 import { blank, blankOf } from "./pieces.ts";
@@ -16,7 +16,7 @@ const rowName = ({ height, direction }: Slot) =>
  * directions down. Engines with more than eight positions take further rows.
  * @returns undefined for a dimension that an engine has once
  */
-export function readingGrid(source: PaperSource, path: string): PaperGrid | undefined {
+function readingGrid(source: PaperSource, path: string): PaperGrid | undefined {
   const spec = fields.get(path)?.spec;
   if (spec?.kind !== "dimension" || spec.per === undefined) return undefined;
   const slots = slotsOf(path, source.values);
@@ -42,6 +42,28 @@ export function readingGrid(source: PaperSource, path: string): PaperGrid | unde
     corner: positionKinds[spec.per],
     columns: blocks.length > 1 ? Array.from({ length: ACROSS }, (_, index) => `+${index}`) : positions,
     rows,
+  };
+}
+
+/**
+ * A step with places for the readings of a dimension: a grid where an engine has it several times, otherwise a blank
+ * in a line.
+ * @param lines what stands above the places
+ * @param beside what is written beside them
+ */
+export function readingStep(
+  source: PaperSource,
+  path: string,
+  step: Omit<PaperStep, "grid">,
+  beside: { readonly single: Cell; readonly always: Cell } = { single: [], always: [] },
+): PaperStep {
+  const grid = readingGrid(source, path);
+  const single = grid === undefined ? [blankOf(source, { path }), ...beside.single] : [];
+  const written = [...single, ...beside.always];
+  return {
+    ...step,
+    lines: written.length === 0 ? step.lines : [...step.lines, written],
+    ...(grid === undefined ? {} : { grid }),
   };
 }
 

@@ -2,31 +2,35 @@ import { fieldLabel } from "../../read/fieldCatalog.ts";
 import type { Paper, PaperSection } from "../Paper.ts";
 import type { PaperSource } from "../PaperSource.ts";
 import { operatedFields } from "../tables/operatedFields.ts";
-import { cautionsOf, limitCell, numberComparisons, relevant, roomCell, valueCell, words } from "./pieces.ts";
+import {
+  cautionsOf,
+  isOfStage,
+  limitCell,
+  numberComparisons,
+  relevant,
+  roomCell,
+  tableSection,
+  valueCell,
+  words,
+} from "./pieces.ts";
 
 function settings(source: PaperSource): readonly PaperSection[] {
   const paths = operatedFields.filter((path) => source.values.has(path));
-  if (paths.length === 0) return [];
-  return [
-    {
-      heading: "What may be set",
-      intro: "Outside the room the check that is named no longer holds over the tolerances of the parts.",
-      body: {
-        kind: "table",
-        columns: ["Setting or reading", "Planned", "Room, and the rule that sets it"],
-        widths: [6, 4, 10],
-        rows: paths.map((path) => [[fieldLabel(path)], source.print.field(path), roomCell(source, path)]),
-      },
-    },
-  ];
+  return tableSection({
+    heading: "What may be set",
+    intro: "Outside the room the check that is named no longer holds over the tolerances of the parts.",
+    columns: ["Setting or reading", "Planned", "Room, and the rule that sets it"],
+    widths: [6, 4, 10],
+    rows: paths.map((path) => [[fieldLabel(path)], source.print.field(path), roomCell(source, path)]),
+  });
 }
 
 /** Limits of rules that ask to operate with care, or that belong to running. */
 function limits(source: PaperSource): readonly PaperSection[] {
-  const own = relevant(source).filter(({ rule, work, confirm }) => {
-    const stages = source.rules.get(rule)?.file.stages ?? [];
-    return confirm === undefined && (work === "operate" || stages.includes("run"));
-  });
+  const own = relevant(source).filter(
+    (verdict) =>
+      verdict.confirm === undefined && (verdict.work === "operate" || isOfStage(source, verdict, "run")),
+  );
   const rows = own.flatMap((verdict) =>
     numberComparisons(verdict).map((one) => [
       [one.label],
@@ -36,19 +40,13 @@ function limits(source: PaperSource): readonly PaperSection[] {
       words(verdict.verdict === "holds" ? undefined : (verdict.remedy ?? verdict.verdict)),
     ]),
   );
-  if (rows.length === 0) return [];
-  return [
-    {
-      heading: "Limits, and the rule that sets each",
-      cautions: cautionsOf(own),
-      body: {
-        kind: "table",
-        columns: ["What", "Value", "Limit", "Rule", "If it is passed"],
-        widths: [4, 4, 3, 4, 5],
-        rows,
-      },
-    },
-  ];
+  return tableSection({
+    heading: "Limits, and the rule that sets each",
+    cautions: cautionsOf(own),
+    columns: ["What", "Value", "Limit", "Rule", "If it is passed"],
+    widths: [4, 4, 3, 4, 5],
+    rows,
+  });
 }
 
 /** What the owner keeps to. */

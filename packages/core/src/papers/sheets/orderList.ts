@@ -6,19 +6,7 @@ import type { Cell, Gate, Paper, PaperStep } from "../Paper.ts";
 import type { PaperSource } from "../PaperSource.ts";
 import { boughtParts, givenFields, ownLabel, partKeyOf } from "../partsOf.ts";
 import { piecesOf } from "../tables/partPieces.ts";
-import { blank, gateCell, joined, relevant, words } from "./pieces.ts";
-
-/** What stands in an order: sizes and words of the part that are not readings of one that is here already. */
-function specification(source: PaperSource, part: string): Cell {
-  const paths = givenFields(source, part).filter((path) => {
-    const value = source.values.get(path);
-    return value !== undefined && value.kind !== "text" && fields.get(path)?.spec.kind !== "table";
-  });
-  return joined(
-    paths.map((path): Cell => [`${ownLabel(path)} `, ...source.print.field(path)]),
-    "; ",
-  );
-}
+import { blank, gateCell, namedFields, relevant, tableSection, words } from "./pieces.ts";
 
 /** Fields of the part that verdicts lack, or that were taken for granted: the seller knows them. */
 function askFor(source: PaperSource, part: string): string {
@@ -42,6 +30,7 @@ function answers(source: PaperSource, id: string): string {
 export interface OrderLine {
   readonly part: PartSpec;
   readonly pieces: number | undefined;
+  /** Its sizes and words. */
   readonly specification: Cell;
   readonly ask: string;
   readonly answers: string;
@@ -62,7 +51,7 @@ export function orderLines(source: PaperSource): readonly OrderLine[] {
     .map((part) => ({
       part,
       pieces: piecesOf(part.key, source.values),
-      specification: specification(source, part.key),
+      specification: namedFields(source, givenFields(source, part.key)),
       ask: askFor(source, part.key),
       answers: answers(source, part.id),
       gate: orderGate(part, source),
@@ -98,19 +87,12 @@ export function orderList(source: PaperSource): Paper | undefined {
         heading: `Parts: ${lines.length - held} released, ${held} held`,
         body: { kind: "steps", ordered: false, steps: lines.map(step) },
       },
-      ...(here.length === 0
-        ? []
-        : [
-            {
-              heading: "In hand: something of them was measured",
-              body: {
-                kind: "table" as const,
-                columns: ["Part", "Still to ask or to measure"],
-                widths: [5, 15],
-                rows: here.map(({ key, label }) => [[label], words(askFor(source, key))]),
-              },
-            },
-          ]),
+      ...tableSection({
+        heading: "In hand: something of them was measured",
+        columns: ["Part", "Still to ask or to measure"],
+        widths: [5, 15],
+        rows: here.map(({ key, label }) => [[label], words(askFor(source, key))]),
+      }),
     ],
     signatures: ["Ordered by, and when"],
   };

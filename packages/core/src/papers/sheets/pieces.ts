@@ -1,9 +1,19 @@
 import type { Comparison } from "../../judge/Verdict.ts";
+import type { Stage } from "../../read/FieldSpec.ts";
 import { fields } from "../../read/fieldCatalog.ts";
 import { operatorWords } from "../../report/describeComparison.ts";
 import type { ReportVerdict } from "../../report/Report.ts";
 import { roundInwards } from "../findRoom.ts";
-import type { BlankPiece, Cell, Gate, PaperStep, Piece, TickPiece } from "../Paper.ts";
+import type {
+  BlankPiece,
+  Cell,
+  Gate,
+  PaperSection,
+  PaperStep,
+  PaperTable,
+  Piece,
+  TickPiece,
+} from "../Paper.ts";
 import type { PaperSource } from "../PaperSource.ts";
 import { ownLabel } from "../partsOf.ts";
 import { placeOf, type Slot } from "../slotsOf.ts";
@@ -26,19 +36,33 @@ export function joined(cells: readonly Cell[], between: string): Cell {
 }
 
 /** The unit in which a dimension is written in a build, or else its usual one. */
-export function unitOfField({ values }: PaperSource, path: string): string {
+function unitOfField({ values }: PaperSource, path: string): string {
   const value = values.get(path);
   const spec = fields.get(path)?.spec;
   if (value?.kind === "dimension") return value.unit;
   return spec?.kind === "dimension" ? spec.unit : "1";
 }
 
+/** The unit in which a reading of a dimension is written down. */
+export const readingUnit = (source: PaperSource, path: string): string =>
+  source.print.units(unitOfField(source, path))[0]!;
+
 /** A place to write the reading of a slot in. */
-export function blankOf(source: PaperSource, slot: Slot): Piece {
+export function blankOf(source: PaperSource, slot: Slot): BlankPiece {
   const place = placeOf(slot);
-  const label = place === "" ? ownLabel(slot.path) : place;
-  return blank(label, source.print.units(unitOfField(source, slot.path))[0]);
+  return blank(place === "" ? ownLabel(slot.path) : place, readingUnit(source, slot.path));
 }
+
+/** Dimensions and choices with their names, one after another. */
+export const namedFields = (source: PaperSource, paths: readonly string[]): Cell =>
+  joined(
+    paths.map((path): Cell => [`${ownLabel(path)} `, ...source.print.field(path)]),
+    "; ",
+  );
+
+/** How many rules rest on a field. */
+export const rulesOn = (source: PaperSource, path: string): number =>
+  [...source.rules.values()].filter((rule) => source.restsOn(rule, path)).length;
 
 /** Between which sizes a dimension may come out for all that holds to hold, with the rules that say so. */
 export function roomCell(source: PaperSource, path: string): Cell {
@@ -88,6 +112,28 @@ export function numberComparisons({ comparisons }: ReportVerdict): readonly Comp
   );
 }
 
+/** One comparison of a rule as a row: what is held to what, and how it stands. */
+export const checkRow = (source: PaperSource, verdict: ReportVerdict, one: Comparison): readonly Cell[] => [
+  [verdict.title],
+  valueCell(source, one),
+  limitCell(source, verdict.rule, one),
+  [verdict.verdict],
+];
+
+/** Every number that rules require, a row each. */
+export const checkRows = (source: PaperSource, verdicts: readonly ReportVerdict[]) =>
+  verdicts.flatMap((verdict) => numberComparisons(verdict).map((one) => checkRow(source, verdict, one)));
+
+/** A table as a section, or none where it has no rows. */
+export const tableSection = (
+  section: Omit<PaperSection, "body"> & Pick<PaperTable, "columns" | "widths" | "rows">,
+): readonly PaperSection[] => {
+  const { columns, widths, rows, ...rest } = section;
+  if (rows.length === 0) return [];
+  const body: PaperTable = { kind: "table", columns, rows, ...(widths === undefined ? {} : { widths }) };
+  return [{ ...rest, body }];
+};
+
 /** Cautions of rules as one: each sentence once, for what is read twice is soon not read at all. */
 export function cautionsOf(verdicts: readonly ReportVerdict[]): readonly string[] {
   const texts = verdicts.flatMap(({ caution }) => (caution === undefined ? [] : [caution]));
@@ -109,7 +155,14 @@ export function onceCautioned(steps: readonly PaperStep[]): readonly PaperStep[]
 export const relevant = ({ report }: PaperSource): readonly ReportVerdict[] =>
   report.verdicts.filter(({ verdict }) => verdict !== "not-applicable");
 
-/** Rules on a part, by its key. */
+/** Whether a rule is looked at in one of some stages. */
+export const isOfStage = (
+  { rules }: PaperSource,
+  { rule }: ReportVerdict,
+  ...stages: readonly Stage[]
+): boolean => rules.get(rule)?.file.stages.some((stage) => stages.includes(stage)) === true;
+
+/** Rules on some parts, by their ids. */
 export function onParts(
   source: PaperSource,
   ids: readonly string[],

@@ -1,10 +1,10 @@
 import { quantities } from "../../derive/generated/quantities.ts";
 import { fields } from "../../read/fieldCatalog.ts";
 import type { ReportVerdict } from "../../report/Report.ts";
-import type { Cell, Paper, PaperSection } from "../Paper.ts";
+import type { Paper, PaperSection } from "../Paper.ts";
 import type { PaperSource } from "../PaperSource.ts";
 import { boughtParts, byPart, givenFields, ownLabel, partKeyOf } from "../partsOf.ts";
-import { joined, limitCell, numberComparisons, relevant, valueCell, words } from "./pieces.ts";
+import { limitCell, namedFields, numberComparisons, relevant, rulesOn, valueCell, words } from "./pieces.ts";
 
 /** Sizes of a part that are named to a customer; the rest stands in the specification sheet. */
 const NAMED = 6;
@@ -23,20 +23,7 @@ function targets(source: PaperSource): PaperSection {
     body: {
       kind: "table",
       columns: ["Target", "Value"],
-      rows: paths.map((path) => {
-        const place = source.values.get(`${path}.place`);
-        const shown = source.print.field(path);
-        const said = shown.some(
-          (piece) =>
-            typeof piece === "object" &&
-            "text" in piece &&
-            piece.text.includes(String(place?.kind === "choice" ? place.value : "")),
-        );
-        return [
-          [ownLabel(path)],
-          [...shown, ...(place?.kind === "choice" && !said ? [` ${place.value}`] : [])],
-        ];
-      }),
+      rows: paths.map((path) => [[ownLabel(path)], source.print.field(path)]),
     },
   };
 }
@@ -63,19 +50,17 @@ function implied({ report, print }: PaperSource): PaperSection {
 
 /** Fields of a part that most rules rest on come first. */
 function combination(source: PaperSource): PaperSection {
-  const weight = (path: string) =>
-    [...source.rules.values()].filter((rule) => source.restsOn(rule, path)).length;
   const rows = boughtParts.flatMap(({ key, label }) => {
-    const paths = givenFields(source, key).filter((path) => fields.get(path)?.spec.kind !== "table");
+    const paths = givenFields(source, key);
     const isWord = (path: string) => source.values.get(path)?.kind === "choice";
+    const sizes = paths
+      .filter((path) => !isWord(path))
+      .map((path) => ({ path, rules: rulesOn(source, path) }));
     const named = [
       ...paths.filter(isWord),
-      ...paths.filter((path) => !isWord(path)).sort((a, b) => weight(b) - weight(a)),
+      ...sizes.sort((a, b) => b.rules - a.rules).map(({ path }) => path),
     ];
-    const cells = named
-      .slice(0, NAMED)
-      .map((path): Cell => [`${ownLabel(path)} `, ...source.print.field(path)]);
-    return cells.length === 0 ? [] : [[[label], joined(cells, "; ")]];
+    return named.length === 0 ? [] : [[[label], namedFields(source, named.slice(0, NAMED))]];
   });
   return {
     heading: "Combination",

@@ -3,7 +3,7 @@ import type { Cell, Paper, PaperStep } from "../Paper.ts";
 import type { PaperSource } from "../PaperSource.ts";
 import { boughtParts, givenFields, ownLabel } from "../partsOf.ts";
 import { piecesOf } from "../tables/partPieces.ts";
-import { blank, tick } from "./pieces.ts";
+import { blank, rulesOn, tick } from "./pieces.ts";
 
 /** Sizes of a part that are worth the time at the door: those that most rules rest on. */
 const AT_THE_DOOR = 6;
@@ -11,8 +11,6 @@ const AT_THE_DOOR = 6;
 const gauged: ReadonlySet<string> = new Set(["mm", "um", "cm3", "kg", "g"]);
 
 function worthMeasuring(source: PaperSource, part: string): readonly string[] {
-  const rules = [...source.rules.values()];
-  const weight = (path: string) => rules.filter((rule) => source.restsOn(rule, path)).length;
   return givenFields(source, part)
     .filter((path) => {
       const spec = fields.get(path)?.spec;
@@ -24,7 +22,7 @@ function worthMeasuring(source: PaperSource, part: string): readonly string[] {
         value.provenance !== "measured"
       );
     })
-    .map((path) => ({ path, rules: weight(path) }))
+    .map((path) => ({ path, rules: rulesOn(source, path) }))
     .filter(({ rules: count }) => count > 0)
     .sort((a, b) => b.rules - a.rules)
     .slice(0, AT_THE_DOOR)

@@ -2,7 +2,7 @@ import { fieldLabel, fields } from "../../read/fieldCatalog.ts";
 import type { Cell, Paper, PaperSection } from "../Paper.ts";
 import type { PaperSource } from "../PaperSource.ts";
 import { partKeyOf } from "../partsOf.ts";
-import { blank, limitCell, numberComparisons, relevant, valueCell } from "./pieces.ts";
+import { blank, checkRows, relevant, tableSection } from "./pieces.ts";
 
 const ROWS = 18;
 const columns = ["Date", "Hours or runs", "Event, or limit passed", "Oil, filter", "Checked, found", "By"];
@@ -13,38 +13,21 @@ function lives(source: PaperSource): readonly PaperSection[] {
     [...fields.keys()].some(
       (path) => partKeyOf(path) === "running" && source.restsOn(source.rules.get(rule)!, path),
     );
-  const rows = relevant(source)
-    .filter(({ rule, confirm }) => confirm === undefined && restsOnRunning(rule))
-    .flatMap((verdict) =>
-      numberComparisons(verdict).map((one) => [
-        [verdict.title],
-        valueCell(source, one),
-        limitCell(source, verdict.rule, one),
-        [verdict.verdict],
-      ]),
-    );
+  const counted = relevant(source).filter(
+    ({ rule, confirm }) => confirm === undefined && restsOnRunning(rule),
+  );
   const given = [...source.build.values.keys()].filter((path) => partKeyOf(path) === "running");
   return [
-    ...(given.length === 0
-      ? []
-      : [
-          {
-            heading: "At the hand-over",
-            body: {
-              kind: "table" as const,
-              columns: ["Point", "Value"],
-              rows: given.map((path) => [[fieldLabel(path)], source.print.field(path)]),
-            },
-          },
-        ]),
-    ...(rows.length === 0
-      ? []
-      : [
-          {
-            heading: "Lives and what obliges",
-            body: { kind: "table" as const, columns: ["Check", "Used", "Limit", "Stands"], rows },
-          },
-        ]),
+    ...tableSection({
+      heading: "At the hand-over",
+      columns: ["Point", "Value"],
+      rows: given.map((path) => [[fieldLabel(path)], source.print.field(path)]),
+    }),
+    ...tableSection({
+      heading: "Lives and what obliges",
+      columns: ["Check", "Used", "Limit", "Stands"],
+      rows: checkRows(source, counted),
+    }),
   ];
 }
 

@@ -2,28 +2,27 @@ import { fields } from "../../read/fieldCatalog.ts";
 import { finalGate } from "../gates.ts";
 import type { Cell, Paper, PaperSection } from "../Paper.ts";
 import type { PaperSource } from "../PaperSource.ts";
-import { boughtParts, givenFields, ownLabel } from "../partsOf.ts";
+import { boughtParts, givenFields } from "../partsOf.ts";
 import { piecesOf } from "../tables/partPieces.ts";
 import { pieceGrid } from "./gridOf.ts";
 import {
   blank,
   cautionsOf,
-  joined,
-  limitCell,
-  numberComparisons,
+  checkRows,
+  isOfStage,
+  namedFields,
   onParts,
   relevant,
-  valueCell,
+  tableSection,
 } from "./pieces.ts";
 
 /** Shares of the final torque at which fasteners are drawn down, where their maker gives no steps. Common practice. */
 const STEPS = [0.3, 0.6, 1];
 /** Rules that are looked at while fasteners are tightened for good. */
 const tightenedBy = (source: PaperSource) =>
-  relevant(source).filter(({ rule, work }) => {
-    const stages = source.rules.get(rule)?.file.stages ?? [];
-    return work === "assemble" && stages.includes("final-assembly");
-  });
+  relevant(source).filter(
+    (verdict) => verdict.work === "assemble" && isOfStage(source, verdict, "final-assembly"),
+  );
 
 const isTightened = (part: string) => fields.has(`${part}.torque`);
 
@@ -36,34 +35,14 @@ function steps(source: PaperSource, part: string): Cell {
   });
 }
 
-function terms(source: PaperSource, part: string): readonly Cell[] {
-  const given = givenFields(source, part).filter((path) => fields.get(path)?.spec.kind !== "table");
-  return given.map((path): Cell => [`${ownLabel(path)} `, ...source.print.field(path)]);
-}
-
-function checks(source: PaperSource, id: string): readonly (readonly Cell[])[] {
-  return onParts(
-    source,
-    [id],
-    relevant(source).filter(({ confirm }) => confirm === undefined),
-  ).flatMap((verdict) =>
-    numberComparisons(verdict).map((one) => [
-      [verdict.title],
-      valueCell(source, one),
-      limitCell(source, verdict.rule, one),
-      [verdict.verdict],
-    ]),
-  );
-}
-
 function sectionsOf(
   source: PaperSource,
   { key, id, label }: { key: string; id: string; label: string },
 ): readonly PaperSection[] {
-  const own = terms(source, key);
-  if (own.length === 0) return [];
+  const given = givenFields(source, key);
+  if (given.length === 0) return [];
   const pieces = piecesOf(key, source.values);
-  const limits = checks(source, id);
+  const judged = relevant(source).filter(({ confirm }) => confirm === undefined);
   return [
     {
       heading: pieces === undefined ? label : `${label}, ${pieces} pieces`,
@@ -79,7 +58,7 @@ function sectionsOf(
             hold: true,
             lines: [
               ["Steps, in the maker's order: ", ...steps(source, key)],
-              ["As planned: ", ...joined(own, "; ")],
+              ["As planned: ", ...namedFields(source, given)],
               [
                 blank("lubricant, thread and head", undefined, true),
                 blank("wrench, calibrated on"),
@@ -91,19 +70,12 @@ function sectionsOf(
         ],
       },
     },
-    ...(limits.length === 0
-      ? []
-      : [
-          {
-            heading: `${label}: what it is held to`,
-            body: {
-              kind: "table" as const,
-              columns: ["Check", "Value", "Limit", "Stands"],
-              widths: [9, 5, 4, 2],
-              rows: limits,
-            },
-          },
-        ]),
+    ...tableSection({
+      heading: `${label}: what it is held to`,
+      columns: ["Check", "Value", "Limit", "Stands"],
+      widths: [9, 5, 4, 2],
+      rows: checkRows(source, onParts(source, [id], judged)),
+    }),
   ];
 }
 

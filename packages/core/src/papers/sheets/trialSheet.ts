@@ -2,8 +2,18 @@ import { measuredFields } from "../measuredFields.ts";
 import type { Cell, Paper, PaperSection, PaperStep } from "../Paper.ts";
 import type { PaperSource } from "../PaperSource.ts";
 import { byPart, ownLabel, partLabel } from "../partsOf.ts";
-import { readingGrid } from "./gridOf.ts";
-import { blank, blankOf, limitCell, numberComparisons, relevant, roomCell, valueCell } from "./pieces.ts";
+import { readingStep } from "./gridOf.ts";
+import {
+  blank,
+  isOfStage,
+  limitCell,
+  numberComparisons,
+  readingUnit,
+  relevant,
+  roomCell,
+  tableSection,
+  valueCell,
+} from "./pieces.ts";
 
 /** How well a dimension must be measured for what is open to be settled. */
 function neededUncertainty(source: PaperSource, path: string): Cell {
@@ -22,35 +32,23 @@ function neededUncertainty(source: PaperSource, path: string): Cell {
 }
 
 function measuring(source: PaperSource, path: string): PaperStep {
-  const grid = readingGrid(source, path);
   const predicted: Cell = source.values.has(path) ? source.print.field(path) : ["not stated"];
-  return {
-    title: ownLabel(path),
-    lines: [
-      [
-        "Predicted ",
-        ...predicted,
-        ". May lie ",
-        ...roomCell(source, path),
-        ...neededUncertainty(source, path),
-        ".",
-      ],
-      [
-        ...(grid === undefined ? [blankOf(source, { path })] : []),
-        blank("instrument"),
-        blank("uncertainty", unitOf(source, path)),
-        blank("part at", "degC"),
-        blank("joint"),
-        blank("by, on"),
-      ],
-    ],
-    ...(grid === undefined ? {} : { grid }),
-  };
-}
-
-function unitOf(source: PaperSource, path: string): string | undefined {
-  const one = blankOf(source, { path });
-  return typeof one === "object" && one.kind === "blank" ? one.unit : undefined;
+  const told: Cell = [
+    "Predicted ",
+    ...predicted,
+    ". May lie ",
+    ...roomCell(source, path),
+    ...neededUncertainty(source, path),
+    ".",
+  ];
+  const always: Cell = [
+    blank("instrument"),
+    blank("uncertainty", readingUnit(source, path)),
+    blank("part at", "degC"),
+    blank("joint"),
+    blank("by, on"),
+  ];
+  return readingStep(source, path, { title: ownLabel(path), lines: [told] }, { single: [], always });
 }
 
 const partSection = (source: PaperSource, part: string, paths: readonly string[]): PaperSection => ({
@@ -61,7 +59,7 @@ const partSection = (source: PaperSource, part: string, paths: readonly string[]
 /** Clearances and gaps that the sizes give: measured directly, they tell whether the sizes are right. */
 function crossChecks(source: PaperSource): readonly PaperSection[] {
   const rows = relevant(source)
-    .filter(({ rule }) => source.rules.get(rule)?.file.stages.includes("trial-assembly") === true)
+    .filter((verdict) => isOfStage(source, verdict, "trial-assembly"))
     .flatMap((verdict) =>
       numberComparisons(verdict)
         .filter(
@@ -70,25 +68,19 @@ function crossChecks(source: PaperSource): readonly PaperSection[] {
         .map((one) => ({ verdict, one })),
     );
   const byFact = new Map(rows.map((row) => [row.one.fact, row] as const));
-  if (byFact.size === 0) return [];
-  return [
-    {
-      heading: "Cross-checks: measure what the sizes give",
-      intro:
-        "Found with clay, strip, feeler or dial indicator where a hand or an instrument can reach. A find outside the predicted band means that one of the sizes above is wrong.",
-      body: {
-        kind: "table",
-        columns: ["Clearance or gap", "Predicted", "Limit", "Found"],
-        widths: [8, 5, 4, 3],
-        rows: [...byFact.values()].map(({ verdict, one }) => [
-          [one.label],
-          valueCell(source, one),
-          limitCell(source, verdict.rule, one),
-          [blank("found", source.print.units(one.unit ?? "1")[0])],
-        ]),
-      },
-    },
-  ];
+  return tableSection({
+    heading: "Cross-checks: measure what the sizes give",
+    intro:
+      "Found with clay, strip, feeler or dial indicator where a hand or an instrument can reach. A find outside the predicted band means that one of the sizes above is wrong.",
+    columns: ["Clearance or gap", "Predicted", "Limit", "Found"],
+    widths: [8, 5, 4, 3],
+    rows: [...byFact.values()].map(({ verdict, one }) => [
+      [one.label],
+      valueCell(source, one),
+      limitCell(source, verdict.rule, one),
+      [blank("found", source.print.units(one.unit ?? "1")[0])],
+    ]),
+  });
 }
 
 /** Every dimension that the trial assembly must give, with a place for each reading. */

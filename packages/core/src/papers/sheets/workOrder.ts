@@ -2,10 +2,10 @@ import { fieldLabel, fields } from "../../read/fieldCatalog.ts";
 import { isMeasured } from "../gates.ts";
 import type { Cell, Paper, PaperSection } from "../Paper.ts";
 import type { PaperSource } from "../PaperSource.ts";
-import { ownLabel, partLabel } from "../partsOf.ts";
+import { partLabel } from "../partsOf.ts";
 import { operations } from "../tables/operations.ts";
-import { readingGrid } from "./gridOf.ts";
-import { blank, blankOf, cautionsOf, joined, relevant, roomCell, tick, words } from "./pieces.ts";
+import { readingStep } from "./gridOf.ts";
+import { blank, cautionsOf, isOfStage, namedFields, relevant, roomCell, tick, words } from "./pieces.ts";
 
 /** A size of nothing (no notch, no cut) asks for no operation. */
 function needsWork({ values }: PaperSource, path: string): boolean {
@@ -29,8 +29,7 @@ function cutTo(source: PaperSource, part: string | undefined): string {
 function finishLine(source: PaperSource, paths: readonly string[]): readonly Cell[] {
   const given = paths.filter((path) => source.build.values.has(path));
   if (given.length === 0) return [];
-  const each = given.map((path): Cell => [`${ownLabel(path)} `, ...source.print.field(path)]);
-  return [["Finish and form: ", ...joined(each, "; "), "."]];
+  return [["Finish and form: ", ...namedFields(source, given), "."]];
 }
 
 /** The operations that give this build its sizes, in their order. */
@@ -45,26 +44,20 @@ function operationTable(source: PaperSource): readonly PaperSection[] {
       body: {
         kind: "steps",
         ordered: true,
-        steps: wanted.map(([path, operation], index) => {
-          const grid = readingGrid(source, path);
-          return {
-            title: `${index + 1}. ${operation.name}`,
-            lines: [
-              [
-                `${fieldLabel(path)}: target `,
-                ...source.print.field(path),
-                ". May come out ",
-                ...roomCell(source, path),
-                ".",
-              ],
-              [
-                `Measured from: ${operation.datum}. Held: ${operation.joint}. ${cutTo(source, operation.to)}`.trim(),
-              ],
-              ...finishLine(source, operation.finish),
-              ...(grid === undefined ? [[blankOf(source, { path }), blank("instrument")]] : []),
+        steps: wanted.map(([path, { name, datum, joint, finish, to }], index) => {
+          const lines: readonly Cell[] = [
+            [
+              `${fieldLabel(path)}: target `,
+              ...source.print.field(path),
+              ". May come out ",
+              ...roomCell(source, path),
+              ".",
             ],
-            ...(grid === undefined ? {} : { grid }),
-          };
+            [`Measured from: ${datum}. Held: ${joint}. ${cutTo(source, to)}`.trim()],
+            ...finishLine(source, finish),
+          ];
+          const beside = { single: [blank("instrument")], always: [] };
+          return readingStep(source, path, { title: `${index + 1}. ${name}`, lines }, beside);
         }),
       },
     },
@@ -97,8 +90,7 @@ function findings(source: PaperSource): readonly PaperSection[] {
 /** Rules that a person confirms while or before the shop works. */
 function confirmed(source: PaperSource): readonly PaperSection[] {
   const asked = relevant(source).filter(
-    ({ confirm, rule }) =>
-      confirm !== undefined && source.rules.get(rule)?.file.stages.includes("machine") === true,
+    (verdict) => verdict.confirm !== undefined && isOfStage(source, verdict, "machine"),
   );
   if (asked.length === 0) return [];
   return [

@@ -1,5 +1,5 @@
 import type { Build } from "../../read/Build.ts";
-import { type BuildEdit, editBuildText } from "../../read/editBuildText.ts";
+import { editBuildText } from "../../read/editBuildText.ts";
 import type { DimensionSpec } from "../../read/FieldSpec.ts";
 import type { DimensionValue } from "../../read/FieldValue.ts";
 import { fieldLabel, fields } from "../../read/fieldCatalog.ts";
@@ -9,6 +9,7 @@ import { parseSource } from "../../read/parseSource.ts";
 import { countOf } from "../../read/positions.ts";
 import { readBuildText } from "../../read/readBuild.ts";
 import { syntaxOf } from "../../read/syntaxOf.ts";
+import { withField } from "../../read/withField.ts";
 import { formatNumber } from "../../units/formatNumber.ts";
 import { DimensionError, parseDimension } from "../../units/parseDimension.ts";
 import { placeOf, type Slot } from "../slotsOf.ts";
@@ -147,6 +148,7 @@ export function takeReadings(text: string, file: string, sheet: string, sheetFil
   const build = readBuildText(text, file);
   const { data } = parseSource(text, file);
   const entries = new Map<string, Entry>();
+  let current = build;
   const taken: TakenReading[] = [];
   const refused: Problem[] = [];
   let known = 0;
@@ -170,8 +172,8 @@ export function takeReadings(text: string, file: string, sheet: string, sheetFil
       const spec = specOf(path);
       const places = spec.per === undefined ? undefined : countOf(spec.per, build.values);
       const after = mergeReadings(before, reading, there, places);
-      // The whole file is read with each row, so that a row that does not go with it is named by its line.
-      readBuildText(editBuildText(text, editsOf(new Map([...entries, [path, after]])), file), file);
+      // Each row is read into the build at once, so that one that does not go with it is named by its line.
+      current = withField(current, path, after);
       entries.set(path, after);
       const at = placeOf(reading.slot);
       taken.push({
@@ -184,12 +186,10 @@ export function takeReadings(text: string, file: string, sheet: string, sheetFil
       refused.push({ ...place, ...problemOf(error) });
     }
   }
-  const written = editBuildText(text, editsOf(entries), file);
+  const edits = [...entries].map(([path, value]) => ({ path, value }));
+  const written = editBuildText(text, edits, file);
   return { text: written, build: readBuildText(written, file), taken, known, refused };
 }
-
-const editsOf = (entries: ReadonlyMap<string, Entry>): readonly BuildEdit[] =>
-  [...entries].map(([path, value]) => ({ path, value }));
 
 function problemOf(error: unknown): Omit<Problem, "file" | "line" | "column"> {
   if (error instanceof RowRefusal) return error.problem;
