@@ -1,14 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { because } from "../../packages/mechanics/src/because.test-support.ts";
 import * as mechanics from "../../packages/mechanics/src/index.ts";
 import { reachedNames, type Sources, sourcesUnder } from "./mechanicsInUse.ts";
-
-const because = (reason: string, names: string): Readonly<Record<string, string>> =>
-  Object.fromEntries(
-    names
-      .trim()
-      .split(/\s+/)
-      .map((name) => [name, reason]),
-  );
 
 /** Public functions that no quantity and no trace reaches, and why they stay. */
 const reasons: Readonly<Record<string, string>> = {

@@ -70,7 +70,8 @@ describe.each([
     which: "rules that take long, of builds drawn otherwise,",
     from: drawn,
     rules: dear,
-    builds: PAIRS > 10_000 ? drawn.length : 1,
+    // Of one drawn build there may be too few rules that can be judged at all.
+    builds: drawn.length,
     engines: ENGINES / 2,
     seed: 20_261_208,
   },
@@ -85,9 +86,7 @@ describe.each([
   it("are never contradicted, where certain, by an engine within these tolerances", () => {
     expect([...tally.contradictions]).toEqual([]);
     expect(tally.pairs).toBe(terms.builds * terms.engines);
-    // Of a single drawn build hardly more than half of the rules can be judged at all.
-    const judged = terms.builds < 3 ? 0.1 : 0.3;
-    expect(tally.checked.random).toBeGreaterThan(tally.pairs * judged * terms.rules.length);
+    expect(tally.checked.random).toBeGreaterThan(tally.pairs * 0.3 * terms.rules.length);
     expect(tally.checked.directed).toBeGreaterThan(terms.builds * terms.rules.length);
     expect(cannotBe(tally)).toBeLessThan(1e-3 * tally.checked.random);
   });

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
+import { because } from "./because.test-support.ts";
 import { exportedFunctions } from "./exportedFunctions.test-support.ts";
 import * as mechanics from "./index.ts";
 import { namedInProperties } from "./namedInProperties.test-support.ts";
@@ -15,14 +16,6 @@ const sources = textsOf((file) => file.endsWith(".ts") && !file.includes(".test"
 const functions = Object.entries(mechanics).flatMap(([name, value]) =>
   typeof value === "function" ? [name] : [],
 );
-
-const because = (reason: string, names: string): Readonly<Record<string, string>> =>
-  Object.fromEntries(
-    names
-      .trim()
-      .split(/\s+/)
-      .map((name) => [name, reason]),
-  );
 
 /** Functions whose inputs are not found back from an answer, and why. */
 const notSolved = {
