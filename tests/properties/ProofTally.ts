@@ -27,6 +27,13 @@ export class ProofTally {
     this.words.set(word, (this.words.get(word) ?? 0) + 1);
   }
 
+  /** Told at once: a long proof may be stopped before it ends. */
+  contradict(what: string): void {
+    if (!this.contradictions.has(what) && process.env.TRIALFIT_PAIRS !== undefined)
+      process.stderr.write(`contradiction: ${what}\n`);
+    this.contradictions.add(what);
+  }
+
   cannotBe(rule: string): void {
     this.impossible.set(rule, (this.impossible.get(rule) ?? 0) + 1);
   }

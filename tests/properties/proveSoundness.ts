@@ -69,9 +69,7 @@ class Prover {
       this.tally.checked[kind] += 1;
       if (!settled.has(word)) this.tally.cannotBe(rule.file.id);
       else if (word !== verdict && word !== "not-applicable")
-        this.tally.contradictions.add(
-          `${rule.file.id}: ${verdict} in build ${this.build}, ${word} in an engine`,
-        );
+        this.tally.contradict(`${rule.file.id}: ${verdict} in build ${this.build}, ${word} in an engine`);
     }
   }
 }

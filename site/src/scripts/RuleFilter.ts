@@ -3,6 +3,8 @@ import { hideEmptyGroups } from "./listFilter.ts";
 
 /** Filters the list of rules on the page; what is chosen stands in the address, so that it can be shared. */
 export class RuleFilter extends HTMLElement {
+  private asked: readonly string[] = [];
+
   connectedCallback(): void {
     const form = this.querySelector("form");
     if (form === null) return;
@@ -58,7 +60,10 @@ export class RuleFilter extends HTMLElement {
     if (place === null) return;
     place.hidden = parts.length === 0;
     if (parts.length === 0) return;
+    this.asked = parts;
     const { OrderList } = await import("./OrderList.ts");
+    // What was chosen first may be answered last.
+    if (this.asked !== parts) return;
     await OrderList.of(place).show(parts, shown);
   }
 }

@@ -10,9 +10,10 @@ export class UnitConverter extends HTMLElement {
   }
 
   private async update(form: HTMLFormElement): Promise<void> {
+    const { convertUnits } = await import("./convertUnits.ts");
+    // Read after the wait: what was typed first may be answered last.
     const data = new FormData(form);
     const text = String(data.get("size") ?? "");
-    const { convertUnits } = await import("./convertUnits.ts");
     const result = convertUnits(text, String(data.get("kind") ?? "m"));
     const error = this.querySelector<HTMLElement>("[data-error]");
     const rows = this.querySelector<HTMLElement>("[data-rows]");
