@@ -1,3 +1,4 @@
+export { type FirstRunPhase, firstRunPhases } from "./firstRunPhases.ts";
 export { ruleFiles, setFiles, sources } from "./generated/catalog.ts";
 export { default as validateRuleFile } from "./generated/validateRuleFile.js";
 export { notCovered } from "./notCovered.ts";

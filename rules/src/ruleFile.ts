@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { type FirstRunPhase, firstRunPhases } from "./firstRunPhases.ts";
 import { type Operator, operators } from "./operators.ts";
 import { type Standing, standings } from "./standings.ts";
 import { type System, systems } from "./systems.ts";
@@ -76,6 +77,10 @@ export const ruleFile = z.strictObject({
     .array(z.enum(["choose", "machine", "trial-assembly", "final-assembly", "run"]))
     .min(1)
     .describe("The stages of the work at which it can be judged."),
+  firstRun: z
+    .enum(Object.keys(firstRunPhases) as [FirstRunPhase, ...FirstRunPhase[]])
+    .optional()
+    .describe("For rules of stage run: where on the first-run sheet it stands."),
   when: condition.optional().describe("When the rule is relevant. Absent: always."),
   requires: condition.describe("What must hold: comparisons of facts with limits, numbers or words."),
   confirm: confirmation

@@ -1,4 +1,4 @@
-import { operators, standings, systems, uses, weights, works } from "@trialfit/rules";
+import { firstRunPhases, operators, standings, systems, uses, weights, works } from "@trialfit/rules";
 import { operatorWords, parts, verdictWords } from "trialfit";
 import { stageWords } from "./stageWords.ts";
 
@@ -17,6 +17,7 @@ export const ruleWords: readonly WordGroup[] = [
   { key: "system", words: systems },
   { key: "parts", words: Object.fromEntries(parts.map(({ spec }) => [spec.id, spec.label])) },
   { key: "stages", words: stageWords },
+  { key: "firstRun", words: firstRunPhases },
   { key: "standing", words: standings },
   { key: "work", words: works },
   { key: "weight", words: weights },

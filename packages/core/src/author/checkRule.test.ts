@@ -239,6 +239,18 @@ const rows: readonly Row[] = [
     "23:1: confirm: found what to look at, but no condition asks for",
   ],
   [
+    "phase-undeclared",
+    "stages: [choose, machine]",
+    "stages: [run]\nconfirm: { check: Look at the rings., moment: When they are fitted., failure: One is broken. }",
+    "confirm: found no firstRun beside it; expected firstRun: one of before, during, after",
+  ],
+  [
+    "phase-unused",
+    "stages: [choose, machine]",
+    "stages: [choose, machine]\nfirstRun: before",
+    "firstRun: found firstRun, but its stages are choose, machine",
+  ],
+  [
     "limit-in-case",
     "{ fact: use, operator: equal, value: street }, value: 0.30 mm }",
     "{ fact: topRingBackClearance, operator: lessThan, value: { fact: limit.least } }, value: 0.30 mm }",

@@ -14,6 +14,8 @@ export const issueKinds = {
   "outside-range": "a limit or case outside its own range",
   "confirm-undeclared": "asking for what a person saw, without saying what to look at",
   "confirm-unused": "saying what to look at, without asking for what was seen",
+  "phase-undeclared": "what is seen while the engine is run, without saying when in the first run",
+  "phase-unused": "a time in the first run, for a rule that is not judged while the engine is run",
   "unknown-name-in-text": "a name in braces that prints nothing",
   "braces-without-name": "braces in a text that hold no name, or stand where nothing is printed",
 } as const;

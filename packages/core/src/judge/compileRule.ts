@@ -1,4 +1,4 @@
-import type { RuleFile } from "@trialfit/rules";
+import { firstRunPhases, type RuleFile } from "@trialfit/rules";
 import { nearestWord } from "../read/nearestWord.ts";
 import { type CompiledRule, leavesOf } from "./CompiledRule.ts";
 import { CONFIRMED, factNames, factType } from "./factCatalog.ts";
@@ -51,6 +51,25 @@ function refuseBraces(reading: RuleReading): void {
   }
 }
 
+/** What a person sees only while the engine is run has its place on the first-run sheet. */
+function checkPhase(reading: RuleReading): void {
+  const { confirm, firstRun, stages } = reading.file;
+  const phases = Object.keys(firstRunPhases).join(", ");
+  const runOnly = stages.every((stage) => stage === "run");
+  if (confirm !== undefined && runOnly && firstRun === undefined)
+    reading.report("phase-undeclared", ["confirm"], "no firstRun beside it", `firstRun: one of ${phases}`, {
+      key: true,
+    });
+  if (firstRun !== undefined && !stages.includes("run"))
+    reading.report(
+      "phase-unused",
+      ["firstRun"],
+      `firstRun, but its stages are ${stages.join(", ")}`,
+      "run among its stages, or no firstRun",
+      { key: true },
+    );
+}
+
 /** Reads what has the form of a rule file, against the fields and quantities that exist. */
 export function readRule(file: RuleFile): ReadRule {
   const reading = new RuleReading(file);
@@ -65,6 +84,7 @@ export function readRule(file: RuleFile): ReadRule {
       `a condition such as { fact: ${CONFIRMED}, operator: equal, value: "yes" }`,
       { key: true },
     );
+  checkPhase(reading);
   refuseBraces(reading);
   const texts = [
     ...readText(reading, file.otherwise.do, ["otherwise", "do"]),

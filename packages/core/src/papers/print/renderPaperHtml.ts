@@ -54,18 +54,25 @@ function gridPiece(one: Piece): string {
     : piece(one);
 }
 
-const caution = (text: string) => `<p class="caution"><strong>Caution.</strong> ${escapeHtml(text)}</p>`;
+/** One box for all that stands at a place: several as a list. */
+function caution(texts: readonly string[]): string {
+  const items = texts.map((text) => `<li>${escapeHtml(text)}</li>`).join("");
+  if (texts.length === 0) return "";
+  return texts.length === 1
+    ? `<p class="caution"><strong>Caution.</strong> ${escapeHtml(texts[0]!)}</p>`
+    : `<div class="caution"><strong>Cautions.</strong><ul>${items}</ul></div>`;
+}
 
 function step({ title, hold, lines, grid: places, cautions = [] }: PaperStep): string {
   const body = lines.map((line) => `<p>${cell(line)}</p>`).join("");
-  return `<div class="step${hold === true ? " hold" : ""}"><h3>${escapeHtml(title)}</h3>${cautions.map(caution).join("")}${body}${places === undefined ? "" : grid(places)}</div>`;
+  return `<div class="step${hold === true ? " hold" : ""}"><h3>${escapeHtml(title)}</h3>${caution(cautions)}${body}${places === undefined ? "" : grid(places)}</div>`;
 }
 
 function section({ heading, intro, cautions = [], body }: PaperSection): string {
   return [
     `<section><h2>${escapeHtml(heading)}</h2>`,
     intro === undefined ? "" : `<p>${escapeHtml(intro)}</p>`,
-    ...cautions.map(caution),
+    caution(cautions),
     body.kind === "table" ? table(body) : body.steps.map(step).join("\n"),
     "</section>",
   ].join("\n");

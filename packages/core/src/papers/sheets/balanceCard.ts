@@ -1,10 +1,11 @@
 import { quantities } from "../../derive/generated/quantities.ts";
 import { fieldLabel, fields } from "../../read/fieldCatalog.ts";
-import type { Paper, PaperSection } from "../Paper.ts";
+import type { Cell, Paper, PaperSection } from "../Paper.ts";
 import type { PaperSource } from "../PaperSource.ts";
 import { ownLabel } from "../partsOf.ts";
+import { balancePlanes } from "../tables/balancePlanes.ts";
 import { readingStep } from "./gridOf.ts";
-import { blank, cautionsOf, checkRows, relevant, tableSection } from "./pieces.ts";
+import { blank, cautionsOf, checkRows, readingUnit, relevant, tableSection } from "./pieces.ts";
 
 /** Masses on which the balance rests, by the rules of its system. */
 function massesOf(source: PaperSource): readonly string[] {
@@ -55,10 +56,7 @@ function computed({ report, print }: PaperSource): readonly PaperSection[] {
 
 function checks(source: PaperSource): readonly PaperSection[] {
   const own = relevant(source).filter(({ system }) => system === "balance");
-  const planes = [...fields.keys()].filter(
-    (path) =>
-      path.startsWith("crankshaft.") && /balance|unbalance|removal/i.test(path) && source.values.has(path),
-  );
+  const agreed = Object.entries(balancePlanes).filter(([path]) => source.values.has(path));
   return [
     ...tableSection({
       heading: "Checks",
@@ -69,11 +67,13 @@ function checks(source: PaperSource): readonly PaperSection[] {
     ...tableSection({
       heading: "On the machine",
       columns: ["Entry", "Planned", "Front plane", "Rear plane"],
-      rows: planes.map((path) => [
+      rows: agreed.map(([path, ofPlane]) => [
         [ownLabel(path)],
         source.print.field(path),
-        [blank(`${ownLabel(path)}, front`)],
-        [blank(`${ownLabel(path)}, rear`)],
+        ...["front", "rear"].map(
+          (plane): Cell =>
+            ofPlane ? [blank(`${ownLabel(path)}, ${plane}`, readingUnit(source, path))] : ["–"],
+        ),
       ]),
     }),
   ];

@@ -1,3 +1,5 @@
+import { firstRunPhases } from "@trialfit/rules";
+import type { ReportVerdict } from "../../report/Report.ts";
 import type { Cell, Paper, PaperStep } from "../Paper.ts";
 import type { PaperSource } from "../PaperSource.ts";
 import {
@@ -11,13 +13,6 @@ import {
   valueCell,
 } from "./pieces.ts";
 
-/** Moments of the first run, in their order: each takes the rules whose moment names it. */
-const moments: readonly { readonly heading: string; readonly is: RegExp }[] = [
-  { heading: "Before the engine is first turned", is: /^(before|at the|planned|just before)/i },
-  { heading: "From the first firing on", is: /firing|idle|warm|heat|first hour|load/i },
-  { heading: "Afterwards", is: /./ },
-];
-
 /** What is read off the gauges, with a column for each time. Common practice. */
 const gauges: readonly (readonly [string, string])[] = [
   ["Oil pressure before the start, on the starter", "bar"],
@@ -30,7 +25,7 @@ const gauges: readonly (readonly [string, string])[] = [
   ["Leak-down by cylinder, after bedding in", "%"],
 ];
 
-function step(source: PaperSource, verdict: ReturnType<typeof relevant>[number]): PaperStep {
+function step(source: PaperSource, verdict: ReportVerdict): PaperStep {
   const numbers = numberComparisons(verdict).map(
     (one): Cell => [
       `${one.label}: `,
@@ -53,21 +48,19 @@ function step(source: PaperSource, verdict: ReturnType<typeof relevant>[number])
 
 /** The first run, with what stops it. */
 export function firstRunSheet(source: PaperSource): Paper | undefined {
-  const own = relevant(source).filter(({ system }) => system === "first-run");
+  const phaseOf = ({ rule }: ReportVerdict) => source.rules.get(rule)?.file.firstRun;
+  const own = relevant(source).filter((verdict) => phaseOf(verdict) !== undefined);
   if (own.length === 0) return undefined;
-  const groups = new Map(moments.map(({ heading }) => [heading, [] as (typeof own)[number][]]));
-  for (const verdict of own) {
-    const moment = verdict.confirm?.moment ?? "";
-    const { heading } = moments.find(({ is }) => is.test(moment)) ?? moments.at(-1)!;
-    groups.get(heading)!.push(verdict);
-  }
+  const groups = Object.entries(firstRunPhases).map(
+    ([phase, heading]) => [heading, own.filter((verdict) => phaseOf(verdict) === phase)] as const,
+  );
   return {
     id: "first-run-sheet",
     title: "First-run sheet",
     purpose:
       "What is seen before the first start, read during it and done after it. Any reading outside its limit stops the engine.",
     sections: [
-      ...[...groups]
+      ...groups
         .filter(([, verdicts]) => verdicts.length > 0)
         .map(([heading, verdicts]) => ({
           heading,

@@ -134,11 +134,14 @@ export const tableSection = (
   return [{ ...rest, body }];
 };
 
-/** Cautions of rules as one: each sentence once, for what is read twice is soon not read at all. */
+/** Cautions of rules: each sentence once, for what is read twice is soon not read at all. */
 export function cautionsOf(verdicts: readonly ReportVerdict[]): readonly string[] {
-  const texts = verdicts.flatMap(({ caution }) => (caution === undefined ? [] : [caution]));
-  const sentences = new Set(texts.flatMap((text) => text.split(/(?<=[.!?])\s+(?=[A-Z])/)));
-  return sentences.size === 0 ? [] : [[...sentences].join(" ")];
+  const read = new Set<string>();
+  return verdicts.flatMap(({ caution = "" }) => {
+    const sentences = caution.split(/(?<=[.!?])\s+(?=[A-Z])/).filter((one) => one !== "" && !read.has(one));
+    for (const one of sentences) read.add(one);
+    return sentences.length === 0 ? [] : [sentences.join(" ")];
+  });
 }
 
 /** Steps in which a caution that stands at one before is not read again. */
