@@ -74,8 +74,8 @@ describe("clearance volumes of printed examples, found from the ratio", () => {
     // The chamber is found in steps of 0.0001 cm³.
     expect(Math.abs(found.clearance - printed)).toBeLessThan(Math.max(abs, rel * printed) + 1e-4);
   });
-  // No example at hand prints a change of ratio, so this follows from the definition, (V_d + V_c) / V_c (Heywood,
-  // Internal Combustion Engine Fundamentals; the chapter, 2, from memory), with the first engine.
+  // The definition, (V_d + V_c) / V_c (Heywood, Internal Combustion Engine Fundamentals; the chapter, 2, from memory),
+  // with the first engine.
   it.each([
     [8, 9],
     [8, 10.5],
@@ -91,5 +91,56 @@ describe("clearance volumes of printed examples, found from the ratio", () => {
     const { inputs, expected, clearance, size } = examples[0]!;
     const off = await volumesAt(size(inputs), inputs.compression_ratio!.value + 0.01);
     expect(Math.abs(off.clearance - expected[clearance]!.value)).toBeGreaterThan(0.04);
+  });
+});
+
+/**
+ * A question of a school examination, "Forces (specific)", 7.3 and 7.4, with its worked answer as it stands at
+ * askfilo.com/user-question-answers-smart-solutions/question-7-forces-specific-7-1-briefly-explain-the-following-3439363439313138
+ * (read 2026-11-29; which examination it is the page does not say): 90 mm bore, 86 mm stroke and 61 cm³ give a ratio
+ * of 9.96; with a ratio that is 30 % higher by the bore alone the bore is 10.40 cm, printed as 104 mm as well.
+ */
+const changed = { bore: 90, stroke: 86, clearance: 61, ratio: 9.96, raisedBy: 1.3, newBore: 104 };
+
+describe("a printed change of ratio, by the bore alone", () => {
+  const { bore, stroke, clearance, ratio, raisedBy, newBore } = changed;
+  const room = { clearanceVolume: `${clearance} cm3 ± 0.0005 cm3` };
+  const parts = (wanted: string) => ({
+    trialfit: "1",
+    name: "an engine of an examination",
+    block: { bore: wanted, deckHeight: "293 mm" },
+    crankshaft: { stroke: `${stroke} mm` },
+    connectingRod: { length: "210 mm" },
+    piston: {
+      compressionHeight: "39.5 mm",
+      crownVolume: "3 cm3 dish",
+      topLandHeight: "6 mm",
+      topLandDiameter: `${bore - 0.6} mm`,
+    },
+    headGasket: { bore: "110 mm", compressedThickness: "1 mm" },
+    cylinderHead: { chamberVolume: "? 2 cm3 to 400 cm3 in steps of 0.0001 cm3" },
+  });
+  const found = async (wanted: string, aims: Readonly<Record<string, string>>) => {
+    const build = readBuild({ ...parts(wanted), aims });
+    const solution = await solve(build, { rules: [] });
+    if (solution.state !== "solved") throw new Error(`not solved: ${JSON.stringify(solution)}`);
+    const whole = solution.fields.reduce((one, { path, text }) => withField(one, path, text), build);
+    return { fields: solution.fields, ratio: new Nominals(whole).size("compressionRatio")! };
+  };
+
+  it("has the ratio that is printed before", async () => {
+    // Printed with its third decimal cut off.
+    expect(Math.floor(100 * (await found(`${bore} mm`, room)).ratio) / 100).toBe(ratio);
+  });
+  it("has the bore that is printed after", async () => {
+    const before = (await found(`${bore} mm`, room)).ratio;
+    const { fields } = await found("? 80 mm to 108 mm in steps of 0.001 mm", {
+      ...room,
+      compressionRatio: `${raisedBy * before} ± 0.001`,
+    });
+    const after = 1000 * fields.find(({ path }) => path === "block.bore")!.value;
+    expect(Math.abs(after - newBore)).toBeLessThan(0.5);
+    // What the definition says exactly, with the volume kept.
+    expect(after).toBeCloseTo(Math.sqrt((raisedBy * before - 1) / (before - 1)) * bore, 1);
   });
 });

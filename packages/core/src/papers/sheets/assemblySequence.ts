@@ -13,6 +13,7 @@ import {
   onceCautioned,
   onParts,
   relevant,
+  sentencesOf,
   tick,
   valueCell,
 } from "./pieces.ts";
@@ -50,12 +51,18 @@ function check(source: PaperSource, verdict: ReportVerdict): PaperStep {
     title,
     hold: weight === "stop",
     cautions: cautionsOf([verdict]),
-    lines: [...numbers, ...seen, [`If not: ${remedy ?? plain(otherwise)}`]],
+    lines: [...numbers, ...seen, [`If not: ${remedy ?? inWords(otherwise)}`]],
   };
 }
 
-/** A remedy without numbers of this build: its templates are named, not filled. */
-const plain = (text: string) => text.replace(/\{([^}]+)\}/g, "…");
+/**
+ * What to do in words: sentences with numbers of this build are left out, for they are those of sizes that hold, and
+ * it is read when a size has come out otherwise.
+ */
+function inWords(text: string): string {
+  const kept = sentencesOf(text).filter((sentence) => !sentence.includes("{"));
+  return kept.length > 0 ? kept.join(" ") : text.replace(/\{([^}]+)\}/g, "…");
+}
 
 /** Of several steps that have a part of the rule, the last: by then all of its parts are there. */
 function stepOf(verdict: ReportVerdict): number {

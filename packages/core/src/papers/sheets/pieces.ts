@@ -134,11 +134,13 @@ export const tableSection = (
   return [{ ...rest, body }];
 };
 
+export const sentencesOf = (text: string): readonly string[] => text.split(/(?<=[.!?])\s+(?=[A-Z])/);
+
 /** Cautions of rules: each sentence once, for what is read twice is soon not read at all. */
 export function cautionsOf(verdicts: readonly ReportVerdict[]): readonly string[] {
   const read = new Set<string>();
   return verdicts.flatMap(({ caution = "" }) => {
-    const sentences = caution.split(/(?<=[.!?])\s+(?=[A-Z])/).filter((one) => one !== "" && !read.has(one));
+    const sentences = sentencesOf(caution).filter((one) => one !== "" && !read.has(one));
     for (const one of sentences) read.add(one);
     return sentences.length === 0 ? [] : [sentences.join(" ")];
   });
