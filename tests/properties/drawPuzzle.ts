@@ -44,11 +44,10 @@ const possible = [...quantities.values()].filter(
 const hasOffset = (unit: string) => unitOf(unit).offset.numerator !== 0n;
 
 /** The size on a whole step that is nearest to the one that a build has, with room about it. */
-function take(path: string, value: FieldValue | undefined, random: Random): Taken | undefined {
+function take(path: string, values: ReadonlyMap<string, FieldValue>, random: Random): Taken | undefined {
+  const [value, place] = [values.get(path), values.get(`${path}.place`)];
   const spec = fields.get(path)?.spec;
-  // A word that says where would be taken out with the size.
-  if (spec?.kind !== "dimension" || value?.kind !== "dimension" || spec.places !== undefined)
-    return undefined;
+  if (spec?.kind !== "dimension" || value?.kind !== "dimension") return undefined;
   if (hasOffset(value.unit)) return undefined;
   const step = orderStep(spec, value.unit, 0);
   const unit = unitOf(value.unit);
@@ -60,7 +59,9 @@ function take(path: string, value: FieldValue | undefined, random: Random): Take
   const low = Math.max(whole - below, Math.ceil(least! - 1e-9));
   const high = Math.min(whole + room - below, Math.floor(most! + 1e-9));
   if (!(low < whole && whole < high)) return undefined;
-  const [from, to] = [low, high].map((count) => writeSize(si(count), value.unit, spec));
+  const [from, to] = [low, high].map((count) =>
+    writeSize(si(count), value.unit, spec, place?.kind === "choice" ? place.value : undefined),
+  );
   const text = `? ${from} to ${to} in steps of ${step.size}${value.unit === "1" ? "" : ` ${value.unit}`}`;
   return { path, size: si(whole), step, text };
 }
@@ -77,7 +78,7 @@ function drawPairs(chain: Chain, values: ReadonlyMap<string, FieldValue>, count:
     const free = roots.filter((path) => !pairs.some((one) => one.taken.path === path));
     if (apart || free.length === 0) continue;
     const path = pick(free, random);
-    const taken = take(path, values.get(path), random);
+    const taken = take(path, values, random);
     if (taken !== undefined) pairs.push({ aim, taken });
   }
   return pairs.length < count ? undefined : pairs;

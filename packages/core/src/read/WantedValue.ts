@@ -7,6 +7,8 @@ export interface WantedValue {
   readonly step: number;
   /** Symbol of the unit in which it is to be written. */
   readonly unit: string;
+  /** The word that says where it is meant, of a field that has such words. */
+  readonly place?: string;
   readonly text: string;
 }
 

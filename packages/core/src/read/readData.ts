@@ -35,8 +35,9 @@ function collect(tree: object, prefix: string, into: Found): void {
     if (isReadField(entry)) {
       if (entry.value.kind === "wanted") into.wanted.set(path, entry.value);
       else into.values.set(path, entry.value);
-      if (entry.place !== undefined)
-        into.values.set(`${path}.place`, { kind: "choice", value: entry.place, provenance: "target" });
+      const place = entry.place ?? (entry.value.kind === "wanted" ? entry.value.place : undefined);
+      if (place !== undefined)
+        into.values.set(`${path}.place`, { kind: "choice", value: place, provenance: "target" });
     } else if (typeof entry === "object" && entry !== null) collect(entry, path, into);
   }
 }

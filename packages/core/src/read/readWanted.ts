@@ -7,15 +7,20 @@ import type { WantedValue } from "./WantedValue.ts";
 
 const FORM = /^\?(?:\s*(.+?)\s+to\s+(.+?))?(?:\s*,?\s*in steps of\s+(.+?))?\s*$/;
 
-const example = (spec: DimensionSpec) =>
-  `"?", or with bounds and a step: "? ${spec.range[0]} to ${spec.range[1]} in steps of ${exampleStep(spec)}"`;
+function example({ range: [least, most], places = [], ...spec }: DimensionSpec): string {
+  const place = places.length === 0 ? "" : ` ${places[0]}`;
+  const bounds = `"? ${least}${place} to ${most}${place} in steps of ${exampleStep({ range: [least, most], ...spec })}"`;
+  return places.length > 1
+    ? `bounds with where they are meant: ${bounds}`
+    : `"?", or with bounds and a step: ${bounds}`;
+}
 
 /** A size and its unit, its sign by its word. */
 function readBound(text: string, spec: DimensionSpec, syntax: DimensionSyntax) {
   const { nominal, minus, word, unit } = parseDimension(text, { ...syntax, wordRequired: false });
   if (minus !== undefined) throw new DimensionError(`a tolerance on a bound: "${text}"`, example(spec));
   const sign = word === undefined ? 1 : (spec.signs?.[word] ?? 1);
-  return { size: sign * nominal, unit };
+  return { size: sign * nominal, unit, word };
 }
 
 /** Half of the width within which parts of this field are usually kept [SI]; 0 where it goes with the size. */
@@ -33,6 +38,18 @@ function stepOf(text: string | undefined, spec: DimensionSpec, unit: string): nu
 
 /** Whether what stands for a dimension says that it is to be found. */
 export const isWanted = (text: string): boolean => text.trimStart().startsWith("?");
+
+/** Where it is meant: one word for both bounds; of several words none is taken for granted. */
+function placeOf(words: readonly (string | undefined)[], spec: DimensionSpec): string | undefined {
+  const { places = [] } = spec;
+  if (places.length === 0) return undefined;
+  const [first, second = first] = words;
+  if (first !== second)
+    throw new DimensionError("bounds that do not say the same of where they are meant", example(spec));
+  if (first === undefined && places.length > 1)
+    throw new DimensionError("nothing that says where it is meant", example(spec));
+  return first ?? places[0];
+}
 
 /**
  * Reads `?`, `? 28 mm to 34 mm`, `? 28 mm to 34 mm in steps of 0.05 mm`. Without bounds the field's own range is taken.
@@ -58,8 +75,10 @@ export function readWanted(text: string, spec: DimensionSpec): WantedValue {
     );
   if (low === high) throw new DimensionError("bounds without room between them", example(spec));
   const unit = first?.unit.symbol ?? spec.unit;
+  const place = placeOf([first?.word, second?.word], spec);
   return {
     kind: "wanted",
+    ...(place === undefined ? {} : { place }),
     low,
     high,
     step: stepOf(step, spec, unit),

@@ -1,7 +1,7 @@
 import type { WantedValue } from "../../read/WantedValue.ts";
 
 /** A dimension that is looked for. Bounds and step in SI. */
-export interface Wanted extends Pick<WantedValue, "low" | "high" | "step" | "unit"> {
+export interface Wanted extends Pick<WantedValue, "low" | "high" | "step" | "unit" | "place"> {
   /** Path of the field: `piston.compressionHeight`. */
   readonly path: string;
 }

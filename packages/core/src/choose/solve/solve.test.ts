@@ -35,6 +35,29 @@ describe("what a build file wants found", () => {
     expect(wanted.get("piston.crownVolume")).toMatchObject({ low: -5e-6, high: 10e-6, step: 1e-7 });
     expect(values.has("piston.compressionHeight")).toBe(false);
   });
+  it("keeps where it is meant", async () => {
+    const text = with_({ "targets.power": "? 300 hp at wheels to 600 hp at wheels" });
+    const { wanted, values } = readBuildText(text);
+    expect(wanted.get("targets.power")).toMatchObject({ place: "at wheels", unit: "hp" });
+    expect(values.get("targets.power.place")).toMatchObject({ value: "at wheels" });
+    const aims = with_({
+      "aims.torqueAtPower": "500 N m",
+      "targets.power": "? 300 hp at wheels to 600 hp at wheels",
+    });
+    const solution = await solve(readBuildText(aims), options);
+    expect(solution).toMatchObject({
+      state: "solved",
+      fields: [{ text: expect.stringMatching(/^\d+ hp at wheels$/) }],
+    });
+  });
+  it.each([
+    ["?", /says where it is meant/],
+    ["? 300 hp to 600 hp", /says where it is meant/],
+    ["? 300 hp at wheels to 600 hp at crank", /do not say the same/],
+  ])("power %s is refused: at crank and at wheels are not the same", (text, message) => {
+    const [problem] = problems(with_({ "targets.power": text }));
+    expect(`${problem?.found} ${problem?.expected}`).toMatch(message);
+  });
   it.each([
     ["? 1 to 2", /without a unit/],
     ["? 28 mm", /not a way to say/],

@@ -21,7 +21,7 @@ function wantedOf(build: Build): readonly Wanted[] {
   if (build.wanted.size === 0)
     refuse(build, "no dimension that is to be found", 'at least one dimension written as "?"');
   if (build.aims.size === 0) refuse(build, "no aims", 'aims, such as aims: { compressionRatio: "10.5" }');
-  return [...build.wanted].map(([path, { low, high, step, unit }]) => ({ path, low, high, step, unit }));
+  return [...build.wanted].map(([path, one]) => ({ path, ...one }));
 }
 
 function fieldsOf(
@@ -29,13 +29,13 @@ function fieldsOf(
   exact: readonly number[],
   sizes: readonly number[],
 ): readonly SolvedField[] {
-  return wanted.map(({ path, unit }, index) => ({
+  return wanted.map(({ path, unit, place }, index) => ({
     path,
     label: fieldLabel(path),
     exact: exact[index]!,
     value: sizes[index]!,
     unit,
-    text: writeSize(sizes[index]!, unit, fields.get(path)!.spec),
+    text: writeSize(sizes[index]!, unit, fields.get(path)!.spec, place),
   }));
 }
 

@@ -7,9 +7,9 @@ import { joinDimension } from "../../units/splitDimension.ts";
 const DIGITS = 10;
 
 /** A size as a build file writes it: in its unit, with the word that gives its sign or place. */
-export function writeSize(si: number, unit: string, spec: FieldSpec): string {
-  const { signs, places = [] } = spec.kind === "dimension" ? spec : {};
-  const word = signWord(spec, si < 0 ? -1 : 1) ?? places[0] ?? "";
+export function writeSize(si: number, unit: string, spec: FieldSpec, place = ""): string {
+  const { signs } = spec.kind === "dimension" ? spec : {};
+  const word = signWord(spec, si < 0 ? -1 : 1) ?? place;
   const size = signs === undefined ? si : Math.abs(si);
   const number = String(Number(fromSi(size, unitOf(unit)).toPrecision(DIGITS)));
   return joinDimension({ number, unit, tolerance: "", word });
