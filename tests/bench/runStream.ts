@@ -1,13 +1,22 @@
 // Memory of `trialfit check --stream --brief` over the lines that go through it: `npm run bench`. Lines are builds with
-// one field, each of another size and with another name. TRIALFIT_BENCH_LINES sets how many.
+// one field, each of another size and with another name. What is in use after a collection shows whether anything is
+// kept of the lines; resident memory also holds what V8 has no reason to collect yet, and is therefore seen once more
+// with a small heap. TRIALFIT_BENCH_LINES sets how many lines, TRIALFIT_BENCH_LEAST from which on use must be flat.
 import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { readFileSync } from "node:fs";
+import type { Readable } from "node:stream";
 import { fileURLToPath } from "node:url";
 import { smallBuilds } from "../cli/streamBuilds.ts";
 
 const MOST = Number(process.env.TRIALFIT_BENCH_LINES ?? 10_000);
-const bin = fileURLToPath(new URL("../../packages/cli/bin/trialfit.js", import.meta.url));
+/** From so many lines on everything that is remembered of lines is as full as it gets. */
+const FULL = Number(process.env.TRIALFIT_BENCH_LEAST ?? 100_000);
+/** Share by which the use of memory may differ between lines that are full. */
+const FLAT = 0.05;
+const MEGA = 1e6;
+const place = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+const bin = place("../../packages/cli/bin/trialfit.js");
 
 /** Resident memory of a process [MB], from Linux's /proc; undefined elsewhere. */
 function residentMemory(pid: number): number | undefined {
@@ -19,29 +28,87 @@ function residentMemory(pid: number): number | undefined {
   }
 }
 
-const child = spawn(process.execPath, [bin, "check", "--stream", "--brief"], {
-  stdio: ["pipe", "pipe", "inherit"],
-});
-const rows: Record<string, object> = {};
-const begun = performance.now();
-let [lines, next] = [0, 1_000];
-child.stdout.on("data", (chunk: Buffer) => {
-  for (const byte of chunk) {
-    if (byte !== 10) continue;
-    lines += 1;
-    if (lines < next && lines < MOST) continue;
-    const seconds = (performance.now() - begun) / 1e3;
-    rows[`after ${lines} lines`] = {
-      "MB resident": residentMemory(child.pid!) ?? "not known on this system",
-      "lines/s": Math.round(lines / seconds),
-    };
-    next = lines * (String(next).startsWith("1") ? 3 : 10 / 3);
-  }
-});
-const closed = once(child, "close");
-for (const line of smallBuilds(MOST)) if (!child.stdin.write(`${line}\n`)) await once(child.stdin, "drain");
-child.stdin.end();
-await closed;
-if (lines !== MOST) throw new Error(`${lines} reports of ${MOST} lines`);
-console.log(`check --stream --brief, one process, Node ${process.versions.node}`);
-console.table(rows);
+interface Told {
+  readonly asked: number;
+  readonly thread: number;
+  readonly heapUsed: number;
+  readonly external: number;
+}
+
+interface Row {
+  readonly lines: number;
+  readonly resident: number | undefined;
+  readonly perSecond: number;
+}
+
+/** Streams all lines through one command, and looks at its memory at a thousand lines, three, ten, and so on. */
+async function watch(flags: readonly string[], workers: number): Promise<void> {
+  const options = ["check", "--stream", "--brief", "--workers", String(workers)];
+  const child = spawn(
+    process.execPath,
+    ["--expose-gc", ...flags, "--import", place("./tellHeap.mjs"), bin, ...options],
+    { stdio: ["pipe", "pipe", "inherit", "pipe"] },
+  );
+  const rows: Row[] = [];
+  const told: Told[] = [];
+  let rest = "";
+  (child.stdio[3] as Readable).on("data", (chunk: Buffer) => {
+    const pieces = (rest + chunk).split("\n");
+    rest = pieces.pop()!;
+    told.push(...pieces.map((piece) => JSON.parse(piece) as Told));
+  });
+  const begun = performance.now();
+  let [lines, next] = [0, 1_000];
+  child.stdout!.on("data", (chunk: Buffer) => {
+    for (const byte of chunk) {
+      if (byte !== 10) continue;
+      lines += 1;
+      // The last lines are not waited for: the command ends with them.
+      if (lines < next && lines !== MOST - 200) continue;
+      rows.push({
+        lines,
+        resident: residentMemory(child.pid!),
+        perSecond: (1e3 * lines) / (performance.now() - begun),
+      });
+      child.kill("SIGUSR2");
+      next = lines * (String(next).startsWith("1") ? 3 : 10 / 3);
+    }
+  });
+  const closed = once(child, "close");
+  for (const line of smallBuilds(MOST))
+    if (!child.stdin!.write(`${line}\n`)) await once(child.stdin!, "drain");
+  child.stdin!.end();
+  await closed;
+  if (lines !== MOST) throw new Error(`${lines} reports of ${MOST} lines`);
+  const used = (asked: number, isMain: boolean) =>
+    told.filter((one) => one.asked === asked && (one.thread === 0) === isMain);
+  const sum = (all: readonly Told[]) =>
+    all.reduce((bytes, { heapUsed, external }) => bytes + heapUsed + external, 0) / MEGA;
+  const after = rows.map((_, index) => sum([...used(index + 1, true), ...used(index + 1, false)]));
+  console.log(
+    `check --stream --brief --workers ${workers}${flags.length > 0 ? `, ${flags.join(" ")}` : ""}, Node ${process.versions.node}`,
+  );
+  console.table(
+    Object.fromEntries(
+      rows.map(({ lines: count, resident, perSecond }, index) => [
+        `after ${count} lines`,
+        {
+          "MB in use after a collection": Number(after[index]!.toFixed(1)),
+          "of these in workers": Number(sum(used(index + 1, false)).toFixed(1)),
+          "MB resident": resident ?? "not known on this system",
+          "lines/s": Math.round(perSecond),
+        },
+      ]),
+    ),
+  );
+  const full = after.filter((_, index) => rows[index]!.lines >= FULL);
+  if (full.length < 2) return;
+  const growth = full.at(-1)! / full[0]! - 1;
+  const says = `from ${FULL} lines on the memory in use changed by ${(100 * growth).toFixed(1)} %`;
+  if (growth > FLAT) throw new Error(`${says}; expected no more than ${100 * FLAT} %`);
+  console.log(`${says}: it is flat.`);
+}
+
+await watch([], 1);
+await watch(["--max-old-space-size=96"], 1);
+await watch([], 2);

@@ -1,4 +1,5 @@
-// Times how many builds a second are judged by all rules of the catalog, once their facts are there: `npm run bench`.
+// Times how many builds a second are judged by all rules of the catalog, once their facts are there, and beside it the
+// whole way of `evaluate` from the fields of a build to its report: `npm run bench`.
 // Every way judges the same builds, and its verdicts are compared before it is timed. Medians of interleaved rounds,
 // ratios within one round, processor time.
 import { ruleFiles } from "@trialfit/rules";
@@ -12,6 +13,7 @@ import { jsonRulesEngine } from "./libraries/jsonRulesEngine.ts";
 import type { PlainFacts, PlainJudge } from "./libraries/PlainJudge.ts";
 import { OwnWays } from "./OwnWays.ts";
 import { interleaved, type Timed } from "./rounds.ts";
+import { wholeWays } from "./wholeWays.ts";
 
 const BUILDS = 512;
 const ROUNDS = Number(process.env.TRIALFIT_BENCH_ROUNDS ?? 9);
@@ -91,6 +93,7 @@ const all = [
   },
   ...sided(boolean.timed, "true or false"),
   ...sided(twoSided.timed, "two-sided, missing facts"),
+  ...(await wholeWays(rules)),
 ];
 const measured = await interleaved(all, ROUNDS);
 console.log(
@@ -100,7 +103,7 @@ console.table(
   Object.fromEntries(
     measured.map(({ name, perSecond, ratio }) => [
       name,
-      { "builds/s of one core": Math.round(perSecond), ratio: Number(ratio.toPrecision(3)) },
+      { "builds/s of one core": Number(perSecond.toPrecision(3)), ratio: Number(ratio.toPrecision(3)) },
     ]),
   ),
 );

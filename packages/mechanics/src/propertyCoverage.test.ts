@@ -22,7 +22,7 @@ const notSolved = {
   ...because(
     "checks numbers and answers nothing: held to what it refuses",
     `requireAll requireThat requireCounts requireThread requireSliderCrank requireTorsionalChain requireSweep
-    requireMovingMasses requireRevolvingMasses requireClosedCycle requireValveOverPiston`,
+    requireMovingMasses requireRevolvingMasses requireClosedCycle requireValveOverPiston requireValveSpring`,
   ),
   ...because(
     "turns places, not sizes: held to keep distances, and to its own way back",
@@ -39,11 +39,11 @@ const notSolved = {
   ...because(
     "the unchecked or prepared half of a function whose inputs are found back: held to be equal to it",
     `burntShareOver pistonTravelOver pistonAccelerationOver pistonToValveAxialOver cylinderVolume heatForPeak runPrepared traceOf motoredGasSpeed boreFactor
-    stateFactor mobilityAt filmColumn bigEndJointLoadOver`,
+    stateFactor mobilityAt filmColumn bigEndJointLoadOver leastFilmOverSamples shortBearingLoadOver pistonVelocityOver pistonTravelBy crankForcesBy`,
   ),
   ...because(
     "sweeps any rod past any thing, for the clearances whose inputs are found back: held to samples",
-    "sweepOutline surelyClears nearestOf rodContactOver rodToCylinderProfile",
+    "sweepOutline surelyClears nearestOf rodContactOver rodToCylinderProfile boreHollow",
   ),
   ...because(
     "is itself a search back, in steps of 0.1 µm whose number jumps: held to give the clearance that it is asked for",

@@ -8,10 +8,13 @@ import { judgeBuild } from "../judge/judgeBuild.ts";
 import type { VerdictWord } from "../judge/Verdict.ts";
 import type { Build } from "../read/Build.ts";
 import { confirmationPath } from "../read/confirmations.ts";
+import type { FieldValue } from "../read/FieldValue.ts";
 import { BuildGround } from "./partial/BuildGround.ts";
 import { costOf } from "./partial/costOf.ts";
 import { StagedRules } from "./partial/StagedRules.ts";
 import { verdictCodes } from "./verdictCodes.ts";
+
+type Values = ReadonlyMap<string, FieldValue>;
 
 /** What all rules say of a build, without reasons; plain data in a stable order. */
 export interface BriefVerdicts {
@@ -57,7 +60,7 @@ export class BriefJudge {
     const values = withDefaults(build);
     // Readings by cylinder, crankpin or main bearing have a worst place, which the ordinary way finds.
     const said =
-      differingFields(values).size > 0 ? await this.byPlaces(build) : this.rules.map(this.saidBy(build));
+      differingFields(values).size > 0 ? await this.byPlaces(values) : this.rules.map(this.saidBy(values));
     const those = (holds: (said: Said) => boolean) =>
       this.rules.flatMap(({ file }, rule) => (holds(said[rule]!) ? [file.id] : []));
     const stops = this.rules.filter(
@@ -78,8 +81,8 @@ export class BriefJudge {
     };
   }
 
-  private saidBy(build: Build): (rule: CompiledRule, index: number) => Said {
-    this.ground.load(withDefaults(build));
+  private saidBy(values: Values): (rule: CompiledRule, index: number) => Said {
+    this.ground.load(values);
     return (rule, index) => {
       const word = verdictCodes[this.staged.code(index, this.ground, false)]!;
       return { word, toConfirm: word === "unknown" && this.awaitsConfirmation(rule) };
@@ -95,8 +98,8 @@ export class BriefJudge {
       .every(({ missing, reasons }) => reasons.length === 0 && missing.every((path) => path === own));
   }
 
-  private async byPlaces(build: Build): Promise<readonly Said[]> {
-    const { judged } = await judgeBuild(withDefaults(build), this.rules, quantities, []);
+  private async byPlaces(values: Values): Promise<readonly Said[]> {
+    const { judged } = await judgeBuild(values, this.rules, quantities, []);
     const found = new Map(judged.map(({ rule, verdict }) => [rule, verdict]));
     return this.rules.map((rule): Said => {
       const verdict = found.get(rule);

@@ -1,10 +1,11 @@
-import { pressureAt, type RunningCylinder } from "@trialfit/mechanics";
+import { crankpinLoadCycle, pressureAt, type RunningCylinder } from "@trialfit/mechanics";
 import {
   pressureTrace,
   pressureTraceExample,
   pressureTraceInputs,
   pressureTraceMethod,
 } from "./pressureTrace.ts";
+import { rememberNumbers } from "./rememberNumbers.ts";
 
 /** What the forces of one cylinder over its cycle need: the gas, the masses and the pressure under the piston. */
 export const cycleForceInputs = {
@@ -40,3 +41,13 @@ export function runningCylinder(numbers: CycleNumbers): RunningCylinder {
     angularSpeed: n_P,
   };
 }
+
+/** Cycles kept: those of the points at which something else than a force is moved. */
+const MOST_KEPT = 64;
+
+/** Load of one rod on its crankpin over the cycle; the same numbers are answered from memory. Not to be changed. */
+export const crankpinCycle = rememberNumbers(
+  Object.keys(cycleForceInputs) as readonly (keyof CycleNumbers)[],
+  MOST_KEPT,
+  (numbers: CycleNumbers) => crankpinLoadCycle(runningCylinder(numbers)),
+);

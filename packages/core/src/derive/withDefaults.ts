@@ -28,6 +28,14 @@ const defaults: ReadonlyMap<string, Read> = new Map(
   }),
 );
 
+/** Whether the default of a field follows a word. */
+const followsWord = (path: string): boolean => "byChoice" in fields.get(path)!.spec.assumed!;
+
+/** Fields that have a default; those that follow a word last, since a word may be a default itself. */
+const inOrder: readonly string[] = [...defaults.keys()].sort(
+  (a, b) => Number(followsWord(a)) - Number(followsWord(b)),
+);
+
 /** The word under which a field's default stands, and undefined where it has none for these values. */
 function wordOf(path: string, values: Values): string | undefined {
   const assumed = fields.get(path)?.spec.assumed;
@@ -44,14 +52,12 @@ export function reasonOfDefault(path: string, values: Values): string | undefine
 }
 
 /**
- * The values of a build, with the documented default of every field that was left out and has one. What follows
- * a word comes after the words, since a word may be a default itself.
+ * The values of a build, with the documented default of every field that was left out and has one.
  */
 export function withDefaults(build: Build): Values {
   const values = new Map(build.values);
-  const follows = (path: string) => (wordOf(path, values) === "" ? 0 : 1);
-  const paths = [...defaults.keys()].filter((path) => !values.has(path));
-  for (const path of paths.sort((a, b) => follows(a) - follows(b))) {
+  for (const path of inOrder) {
+    if (build.values.has(path)) continue;
     const unless = fields.get(path)?.spec.assumed?.unless ?? [];
     const value = defaults.get(path)?.[wordOf(path, values) ?? "\u0000"];
     if (value !== undefined && !unless.some((other) => build.values.has(other))) values.set(path, value);

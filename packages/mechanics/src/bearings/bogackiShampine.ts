@@ -48,19 +48,23 @@ export function bogackiShampine(
     if (closes) step = to - at;
     slope(at + step / 2, x + (step / 2) * first[0]!, y + (step / 2) * first[1]!, second);
     slope(at + 0.75 * step, x + 0.75 * step * second[0]!, y + 0.75 * step * second[1]!, third);
-    const nextOf = (k: 0 | 1) => (step / 9) * (2 * first[k]! + 3 * second[k]! + 4 * third[k]!);
-    const [nextX, nextY] = [x + nextOf(0), y + nextOf(1)];
+    const [x1, x2, x3] = [first[0]!, second[0]!, third[0]!];
+    const [y1, y2, y3] = [first[1]!, second[1]!, third[1]!];
+    const nextX = x + (step / 9) * (2 * x1 + 3 * x2 + 4 * x3);
+    const nextY = y + (step / 9) * (2 * y1 + 3 * y2 + 4 * y3);
     slope(at + step, nextX, nextY, last);
-    const errorOf = (k: 0 | 1) =>
-      (step / 72) * (-5 * first[k]! + 6 * second[k]! + 8 * third[k]! - 9 * last[k]!);
-    const share = Math.hypot(errorOf(0), errorOf(1)) / tolerance;
+    const [x4, y4] = [last[0]!, last[1]!];
+    const errorX = -5 * x1 + 6 * x2 + 8 * x3 - 9 * x4;
+    const errorY = -5 * y1 + 6 * y2 + 8 * y3 - 9 * y4;
+    const share = ((step / 72) * Math.sqrt(errorX * errorX + errorY * errorY)) / tolerance;
     const factor = factorFor(share);
     if (share <= 1) {
       if (watch !== undefined) {
         for (const t of INNER) {
-          const along = (start: number, rise: number, k: 0 | 1) =>
-            start + t * t * (3 - 2 * t) * rise + step * t * (1 - t) * ((1 - t) * first[k]! - t * last[k]!);
-          watch(at + t * step, along(x, nextX - x, 0), along(y, nextY - y, 1));
+          const [rise, early, late] = [t * t * (3 - 2 * t), step * t * (1 - t) ** 2, step * t * t * (1 - t)];
+          const alongX = x + rise * (nextX - x) + early * x1 - late * x4;
+          const alongY = y + rise * (nextY - y) + early * y1 - late * y4;
+          watch(at + t * step, alongX, alongY);
         }
         watch(at + step, nextX, nextY);
       }

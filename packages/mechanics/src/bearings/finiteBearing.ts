@@ -1,6 +1,6 @@
 import { notNegative, requireAll } from "../check/requireAll.ts";
 import { filmColumn } from "./finiteFilm.ts";
-import { type ShortBearing, shortBearingLoad } from "./shortBearing.ts";
+import { type ShortBearing, shortBearingLoad, shortBearingLoadOver } from "./shortBearing.ts";
 import { steadyFilm } from "./steadyFilm.ts";
 
 /** How a bearing runs under a steady load. */
@@ -41,11 +41,12 @@ export function finiteBearingLoad(input: ShortBearing & { readonly eccentricity:
 
 function eccentricityAt(load: number, bearing: ShortBearing): number {
   const share = filmColumn(bearing.length / bearing.journalDiameter, "loadShare");
+  const shortLoad = shortBearingLoadOver(bearing);
   let [low, high] = [0, 1];
   for (let i = 0; i < BISECTIONS; i++) {
     const middle = (low + high) / 2;
     if (middle === 1) break;
-    if (shortBearingLoad({ ...bearing, eccentricity: middle }) * share(middle) > load) high = middle;
+    if (shortLoad(middle) * share(middle) > load) high = middle;
     else low = middle;
   }
   return low;

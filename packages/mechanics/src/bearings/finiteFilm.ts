@@ -4,7 +4,7 @@ import { tableEccentricities, tableLengthRatios } from "./filmTableNodes.ts";
 import { lengthRatios } from "./lengthRatios.ts";
 import { type FilmVariables, frictionVariable } from "./reynoldsFilm.ts";
 import { shortBearingSommerfeld } from "./shortBearing.ts";
-import { tableCurve } from "./tableCurve.ts";
+import { tableCurveThrough } from "./tableCurve.ts";
 
 /** Columns of a row by name. */
 const columns = { loadShare: 0, attitude: 1, flow: 2, sideFlowShare: 3, pressureRatio: 4 } as const;
@@ -14,7 +14,27 @@ export type FilmColumn = keyof typeof columns;
 const thinning = (eccentricity: number) => -Math.log(1 - eccentricity);
 const rows = tableEccentricities.map(thinning);
 const blocks = tableLengthRatios.map(Math.log);
-const logarithms = filmTable.map((block) => block.map((row) => Math.log(row[columns.loadShare])));
+
+/** Of each column: by row, its values over the lengths, the curves made when the column is asked for first. */
+const acrossBy = new Map<FilmColumn, readonly ((logRatio: number) => number)[]>();
+
+function acrossOf(column: FilmColumn): readonly ((logRatio: number) => number)[] {
+  let across = acrossBy.get(column);
+  if (across === undefined) {
+    across = rows.map((_, row) => {
+      const values = filmTable.map((block) => block[row]![columns[column]]);
+      return tableCurveThrough(blocks, column === "loadShare" ? values.map(Math.log) : values);
+    });
+    acrossBy.set(column, across);
+  }
+  return across;
+}
+
+/** The curve of each column that was made last: a search moves the length over the diameter seldom. */
+const lastBy = new Map<
+  FilmColumn,
+  { readonly lengthRatio: number; readonly curve: (at: number) => number }
+>();
 
 /**
  * One column of the table for any length over diameter, as a function of the eccentricity. Below 0.01 and above
@@ -28,14 +48,17 @@ const logarithms = filmTable.map((block) => block.map((row) => Math.log(row[colu
  */
 export function filmColumn(lengthRatio: number, column: FilmColumn): (eccentricity: number) => number {
   requireAll(lengthRatios, { lengthRatio });
-  const isLoad = column === "loadShare";
-  const across = (row: number) =>
-    isLoad ? logarithms.map((block) => block[row]!) : filmTable.map((block) => block[row]![columns[column]]);
-  const values = rows.map((_, row) => tableCurve(blocks, across(row), Math.log(lengthRatio)));
-  return (eccentricity) => {
-    const value = tableCurve(rows, values, thinning(eccentricity));
-    return isLoad ? Math.exp(value) : value;
-  };
+  let last = lastBy.get(column);
+  if (last?.lengthRatio !== lengthRatio) {
+    const logRatio = Math.log(lengthRatio);
+    const values = acrossOf(column).map((across) => across(logRatio));
+    last = { lengthRatio, curve: tableCurveThrough(rows, values) };
+    lastBy.set(column, last);
+  }
+  const { curve } = last;
+  return column === "loadShare"
+    ? (eccentricity) => Math.exp(curve(thinning(eccentricity)))
+    : (eccentricity) => curve(thinning(eccentricity));
 }
 
 /**

@@ -13,7 +13,7 @@ import {
 } from "../check/support.test-support.ts";
 import { crankForces } from "../loads/crankForces.ts";
 import { crankpinLoadCycle, cycleValue } from "../loads/crankpinLoadCycle.ts";
-import { type CycleBearing, leastFilmOverCycle } from "./leastFilmOverCycle.ts";
+import { type CycleBearing, leastFilmOverCycle, leastFilmOverSamples } from "./leastFilmOverCycle.ts";
 import { shortBearingEccentricity } from "./shortBearing.ts";
 import { mobilityAt } from "./shortBearingMobility.ts";
 
@@ -122,6 +122,28 @@ property.prop([between(0.5, 2), between(0.3, 3)], { numRuns: 12 })(
       load: (angle) => ({ x: size ** 2 * bigEnd.load(angle).x, y: size ** 2 * bigEnd.load(angle).y }),
     });
     nearly(scaled.film, size * usual.film, 1e-6);
+  },
+);
+
+property.prop([between(0.5, 2), between(0.3, 3), between(-1, 1)], { numRuns: 12 })(
+  "read from its samples the load gives the same film",
+  (factor, size, turning) => {
+    const bearing = {
+      ...sizes,
+      viscosity: factor * sizes.viscosity,
+      radialClearance: size * sizes.radialClearance,
+    };
+    const same = (sampled: Float64Array | number, meanTurning: (angle: number) => number) => {
+      const found = leastFilmOverSamples({ ...bearing, load: cycle, meanTurning: sampled });
+      const plain = leastFilmOverCycle({ ...bearing, load: bigEnd.load, meanTurning });
+      nearly(found.film, plain.film, 1e-9);
+      near(found.angle, plain.angle, 1e-6);
+    };
+    same(
+      cycle.swing.map((swing) => (swing - 1) / 2),
+      bigEnd.meanTurning,
+    );
+    same(turning, () => turning);
   },
 );
 

@@ -20,6 +20,18 @@ export interface CylinderPlace {
 
 const CYCLE = 4 * Math.PI;
 
+/** Sines and cosines of the crank angle at each sample, kept for the number of samples that was asked for last. */
+let kept = { samples: 0, sines: new Float64Array(), cosines: new Float64Array() };
+
+function turnedAt(samples: number) {
+  if (kept.samples !== samples) {
+    const of = (what: (angle: number) => number) =>
+      Float64Array.from({ length: samples }, (_, i) => what((i * CYCLE) / samples));
+    kept = { samples, sines: of(Math.sin), cosines: of(Math.cos) };
+  }
+  return kept;
+}
+
 /** Cylinders by throw: in the order of their places, so many on each crankpin. */
 function throwsOf(cylinders: readonly CylinderPlace[], rodsPerPin: number): readonly CylinderPlace[][] {
   requireCounts({ rodsPerPin });
@@ -73,29 +85,34 @@ export function mainBearingLoads(input: {
     y: new Float64Array(samples),
   }));
   const pull = balanceMass * throwRadius * angularSpeed ** 2;
+  const { sines, cosines } = turnedAt(samples);
   throws.forEach((sharing, k) => {
     const [x, y] = [new Float64Array(samples), new Float64Array(samples)];
     for (const { bank, fires } of sharing) {
       const [sine, cosine] = [Math.sin(bank), Math.cos(bank)];
+      // As cycleValue, for both parts of the load at once: the share between two samples is the same all round.
+      const shift = (-fires / CYCLE) * samples;
+      const whole = Math.floor(shift);
+      const share = shift - whole;
+      let here = whole - samples * Math.floor(whole / samples);
       for (let i = 0; i < samples; i++) {
-        // As cycleValue, for both parts of the load at once.
-        const place = (((i * CYCLE) / samples - fires) / CYCLE) * samples;
-        const below = Math.floor(place);
-        const here = below - samples * Math.floor(below / samples);
         const next = here + 1 === samples ? 0 : here + 1;
-        const across = rod.x[here]! + (place - below) * (rod.x[next]! - rod.x[here]!);
-        const along = rod.y[here]! + (place - below) * (rod.y[next]! - rod.y[here]!);
+        const across = rod.x[here]! + share * (rod.x[next]! - rod.x[here]!);
+        const along = rod.y[here]! + share * (rod.y[next]! - rod.y[here]!);
         // From the cylinder's frame to the block's: turned on by the bank in the sense of rotation.
         x[i]! += across * cosine + along * sine;
         y[i]! += along * cosine - across * sine;
+        here = next;
       }
     }
     const first = sharing[0]!;
+    const [sine, cosine] = [Math.sin(first.bank - first.fires), Math.cos(first.bank - first.fires)];
     const [before, after] = [loads[k]!, loads[k + 1]!];
     for (let i = 0; i < samples; i++) {
-      const pin = first.bank + (i * CYCLE) / samples - first.fires;
-      const shareX = (x[i]! - (pull === 0 ? 0 : pull * Math.sin(pin))) / 2;
-      const shareY = (y[i]! - (pull === 0 ? 0 : pull * Math.cos(pin))) / 2;
+      // The crankpin stands at its first angle and the crank's: sine and cosine of their sum.
+      const [turned, stood] = [sines[i]!, cosines[i]!];
+      const shareX = (x[i]! - pull * (sine * stood + cosine * turned)) / 2;
+      const shareY = (y[i]! - pull * (cosine * stood - sine * turned)) / 2;
       before.x[i]! += shareX;
       before.y[i]! += shareY;
       after.x[i]! += shareX;

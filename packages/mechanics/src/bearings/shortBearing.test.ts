@@ -14,6 +14,7 @@ import {
   shortBearingAttitude,
   shortBearingEccentricity,
   shortBearingLoad,
+  shortBearingLoadOver,
   shortBearingSommerfeld,
 } from "./shortBearing.ts";
 import { sommerfeld } from "./sommerfeld.ts";
@@ -51,6 +52,7 @@ property.prop([between(0.01, 0.98)])(
   "load to eccentricity and back; more load, more eccentricity",
   (eccentricity) => {
     const load = shortBearingLoad({ ...bearing, eccentricity });
+    expect(shortBearingLoadOver(bearing)(eccentricity)).toBe(load);
     near(shortBearingEccentricity({ ...bearing, load }), eccentricity, 1e-9);
     expect(shortBearingEccentricity({ ...bearing, load: 1.01 * load })).toBeGreaterThan(eccentricity);
   },

@@ -14,13 +14,23 @@ export interface ShortBearing {
   readonly radialClearance: number;
 }
 
-function loadAt(eccentricity: number, bearing: ShortBearing): number {
+/**
+ * {@link shortBearingLoad} by the eccentricity, the bearing checked once: for searches.
+ * @param bearing the bearing as in {@link ShortBearing}
+ * @returns eccentricity [-], 0 up to 1 → load [N]
+ * @throws RangeError when a value of the bearing is out of range
+ *
+ * Source: Ocvirk; Hamrock, Fundamentals of Fluid Film Lubrication.
+ */
+export function shortBearingLoadOver(bearing: ShortBearing): (eccentricity: number) => number {
   const { viscosity, angularSpeed, journalDiameter, length, radialClearance } = bearing;
   requireAll(positive, { viscosity, angularSpeed, journalDiameter, length, radialClearance });
   const scale = (viscosity * angularSpeed * (journalDiameter / 2) * length ** 3) / (4 * radialClearance ** 2);
-  const squared = eccentricity ** 2;
-  const shape = Math.sqrt(Math.PI ** 2 * (1 - squared) + 16 * squared);
-  return (scale * eccentricity * shape) / (1 - squared) ** 2;
+  return (eccentricity) => {
+    const squared = eccentricity * eccentricity;
+    const rest = 1 - squared;
+    return (scale * eccentricity * Math.sqrt(Math.PI ** 2 * rest + 16 * squared)) / (rest * rest);
+  };
 }
 
 /**
@@ -34,7 +44,7 @@ function loadAt(eccentricity: number, bearing: ShortBearing): number {
  */
 export function shortBearingLoad(input: ShortBearing & { readonly eccentricity: number }): number {
   requireAll({ atLeast: 0, below: 1 }, { eccentricity: input.eccentricity });
-  return loadAt(input.eccentricity, input);
+  return shortBearingLoadOver(input)(input.eccentricity);
 }
 
 /**
@@ -49,11 +59,12 @@ export function shortBearingLoad(input: ShortBearing & { readonly eccentricity: 
  */
 export function shortBearingEccentricity(input: ShortBearing & { readonly load: number }): number {
   requireAll(notNegative, { load: input.load });
+  const loadAt = shortBearingLoadOver(input);
   let low = 0;
   let high = 1;
   for (let i = 0; i < 60; i++) {
     const middle = (low + high) / 2;
-    if (loadAt(middle, input) > input.load) high = middle;
+    if (loadAt(middle) > input.load) high = middle;
     else low = middle;
   }
   return low;

@@ -6,6 +6,7 @@ import { meshAround } from "./filmMesh.ts";
 import { filmPressures } from "./filmPressures.ts";
 import { filmRow } from "./filmTableNodes.ts";
 import { finiteFilm } from "./finiteFilm.ts";
+import { tableCurve, tableCurveThrough } from "./tableCurve.ts";
 
 property.prop([between(-3, 3), between(-3, 3), between(-2, 2), between(-2, 2), between(0.1, 3)])(
   "a path of constant turning and decay ends where its exponential says, and leads back",
@@ -22,6 +23,23 @@ property.prop([between(-3, 3), between(-3, 3), between(-2, 2), between(-2, 2), b
     near(ey, size * (x * Math.sin(angle) + y * Math.cos(angle)), allowed);
     const [backX, backY] = bogackiShampine(slope(-1), { ...span, x: ex, y: ey });
     near(Math.hypot(backX - x, backY - y), 0, 1e-5 * (1 + Math.hypot(x, y)) * Math.max(1, 1 / size, size));
+  },
+);
+
+property.prop([fc.array(between(0.1, 3), { minLength: 2, maxLength: 8 }), between(-1, 12)])(
+  "a curve through a table stays between its neighbours and turns only where the table does",
+  (widths, at) => {
+    let place = 0;
+    const places = [0, ...widths.map((width) => (place += width))];
+    const values = places.map((one) => Math.sin(one));
+    const curve = tableCurveThrough(places, values);
+    expect(tableCurve(places, values, at)).toBe(curve(at));
+    const within = Math.min(places.at(-1)!, Math.max(0, at));
+    const cell = Math.max(0, places.findIndex((one) => one >= within) - 1);
+    const ends = [values[cell]!, values[cell + 1]!];
+    expect(curve(at)).toBeGreaterThanOrEqual(Math.min(...ends) - 1e-12);
+    expect(curve(at)).toBeLessThanOrEqual(Math.max(...ends) + 1e-12);
+    for (const [i, one] of places.entries()) near(curve(one), values[i]!, 1e-12);
   },
 );
 

@@ -55,5 +55,5 @@ export function camshaftObstacle(
  * Source: plane geometry.
  */
 export function rodToCamshaft({ crank, outline, ...camshaft }: RodToCamshaft): RodNearest {
-  return sweepOutline({ crank, outline, obstacle: camshaftObstacle(camshaft) });
+  return sweepOutline({ crank, outline, obstacle: camshaftObstacle(camshaft), hollow: 0 });
 }

@@ -1,5 +1,5 @@
 import { type RodNearest, sweepOutline } from "../outline/sweepOutline.ts";
-import { cylinderObstacle, type RodToCylinder } from "./rodToCylinderObstacle.ts";
+import { boreHollow, cylinderObstacle, type RodToCylinder } from "./rodToCylinderObstacle.ts";
 
 /**
  * Least clearance between the connecting rod and the bottom of its cylinder over a turn.
@@ -15,5 +15,10 @@ import { cylinderObstacle, type RodToCylinder } from "./rodToCylinderObstacle.ts
  */
 export function rodToCylinderBottom(geometry: RodToCylinder): RodNearest {
   const { crank, outline } = geometry;
-  return sweepOutline({ crank, outline, obstacle: cylinderObstacle(geometry) });
+  return sweepOutline({
+    crank,
+    outline,
+    obstacle: cylinderObstacle(geometry),
+    hollow: boreHollow(geometry),
+  });
 }

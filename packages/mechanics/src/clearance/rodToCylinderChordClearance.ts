@@ -33,5 +33,5 @@ export function chordClearance(geometry: RodToCylinder): RodNearest {
   const obstacle = [1, -1].map(
     (side) => (x: number, y: number) => cornerDistance(half - side * (x - axis), bottom - y),
   );
-  return sweepOutline({ crank, outline, obstacle });
+  return sweepOutline({ crank, outline, obstacle, hollow: 0 });
 }

@@ -2,6 +2,7 @@ import { notNegative, requireAll } from "../check/requireAll.ts";
 import { type RodNearest, surelyClears, sweepOutline } from "../outline/sweepOutline.ts";
 import { boreHalfChord } from "./rodToCylinderChordClearance.ts";
 import {
+  boreHollow,
   cylinderObstacle,
   type RodNotch,
   type RodToCylinder,
@@ -36,10 +37,12 @@ function leastThatClears(request: NotchRequest<never>, open: "depth" | "height",
   const { wanted, notch, ...geometry } = request;
   requireAll(notNegative, { wanted });
   const { crank, outline } = geometry;
+  const hollow = boreHollow(geometry);
   const sweepWith = (cut: RodNotch | undefined) => ({
     crank,
     outline,
     obstacle: cylinderObstacle({ ...geometry, notch: cut }),
+    hollow,
   });
   const nearestAt = (cut: RodNotch | undefined): RodNearest => sweepOutline(sweepWith(cut));
   if (surelyClears(sweepWith(undefined), wanted)) return 0;

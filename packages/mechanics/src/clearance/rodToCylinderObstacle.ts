@@ -57,6 +57,25 @@ export function sideFaceDistance(
   return distance;
 }
 
+/**
+ * How hollow the round bore is towards the rod: across it the way to the wall is R - sqrt(x^2 + z^2), which bends down
+ * by z^2 / (x^2 + z^2)^(3/2). No way is shorter than that across, so a point that is so near has R less that way at
+ * least between itself and the cylinder axis.
+ * @param geometry bore [m], > 0; width of the big end [m], > 0; offset of its middle plane [m], either side
+ * @returns most that the distance to any part of `cylinderObstacle` bends down [1/m] between points of a distance of
+ *   at most `within` [m]
+ * @throws RangeError when a value is out of range or the face lies outside the bore
+ *
+ * Source: plane geometry.
+ */
+export function boreHollow(
+  geometry: Pick<RodToCylinder, "bore" | "bigEndWidth" | "planeOffset">,
+): (within: number) => number {
+  const face = sideFaceDistance(geometry);
+  const radius = geometry.bore / 2;
+  return (within) => (face * face) / Math.max(face, radius - within) ** 3;
+}
+
 /** Share of a corner radius that lies inside the square corner on the diagonal, 1 - 1/sqrt(2). */
 const cornerShare = 1 - Math.SQRT1_2;
 
@@ -137,10 +156,13 @@ export function cylinderObstacle(
     };
     if (notch === undefined) return [wall];
     const { halfWidth } = notch;
+    const beside: DistanceToFixedObstacle = (x, y) =>
+      cornerDistance(distanceBesideNotch(outwards(x), radius, face, halfWidth), bottom - y);
     return [
       wall,
       (x, y) => cornerDistance(floor - side * (x - axis), bottom - y),
-      (x, y) => cornerDistance(distanceBesideNotch(outwards(x), radius, face, halfWidth), bottom - y),
+      // A rod that passes inside the notch keeps the way to its side, along the crank, however far it swings.
+      face < halfWidth ? Object.assign(beside, { least: halfWidth - face }) : beside,
     ];
   });
 }

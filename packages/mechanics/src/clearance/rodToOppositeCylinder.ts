@@ -1,7 +1,7 @@
 import { notNegative, requireAll } from "../check/requireAll.ts";
 import { seenFromLeaningFrame } from "../kinematics/bankTilts.ts";
 import { type RodNearest, sweepOutline } from "../outline/sweepOutline.ts";
-import { cylinderObstacle, type RodToCylinder } from "./rodToCylinderObstacle.ts";
+import { boreHollow, cylinderObstacle, type RodToCylinder } from "./rodToCylinderObstacle.ts";
 
 /** A rod and the cylinder of the other bank that shares its crankpin. */
 export interface RodToOppositeCylinder extends Omit<RodToCylinder, "notch"> {
@@ -27,7 +27,8 @@ export function rodToOppositeCylinder(geometry: RodToOppositeCylinder): RodNeare
   const { crank, outline, bankAngle, bankStagger, planeOffset } = geometry;
   requireAll({ above: 0, atMost: Math.PI }, { bankAngle });
   requireAll(notNegative, { bankStagger });
-  const parts = cylinderObstacle({ ...geometry, planeOffset: bankStagger + Math.abs(planeOffset) });
+  const farther = { ...geometry, planeOffset: bankStagger + Math.abs(planeOffset) };
+  const parts = cylinderObstacle(farther);
   // Seen from either bank, the other one leans by the whole bank angle, and the middle plane by half of it.
   const obstacle = [1, -1].flatMap((side) => {
     const beyondMiddle = seenFromLeaningFrame((x) => -side * x, (side * bankAngle) / -2);
@@ -36,5 +37,5 @@ export function rodToOppositeCylinder(geometry: RodToOppositeCylinder): RodNeare
       return (x: number, y: number): number => Math.max(seen(x, y), beyondMiddle(x, y));
     });
   });
-  return sweepOutline({ crank, outline, obstacle });
+  return sweepOutline({ crank, outline, obstacle, hollow: boreHollow(farther) });
 }

@@ -44,5 +44,5 @@ export function roundObstacle({ x, y, radius }: RoundObstacle): readonly Distanc
  * Source: plane geometry.
  */
 export function rodToPoint({ crank, outline, ...round }: RodToPoint): RodNearest {
-  return sweepOutline({ crank, outline, obstacle: roundObstacle(round) });
+  return sweepOutline({ crank, outline, obstacle: roundObstacle(round), hollow: 0 });
 }

@@ -55,5 +55,5 @@ export function railObstacle(
  * Source: plane geometry.
  */
 export function rodToRail({ crank, outline, ...rails }: RodToRail): RodNearest {
-  return sweepOutline({ crank, outline, obstacle: railObstacle(rails) });
+  return sweepOutline({ crank, outline, obstacle: railObstacle(rails), hollow: 0 });
 }

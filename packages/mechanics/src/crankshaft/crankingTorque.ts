@@ -1,13 +1,15 @@
 import { positive, requireAll } from "../check/requireAll.ts";
 import { greatestBetween } from "../kinematics/greatestOverTurn.ts";
-import { pistonVelocity } from "../kinematics/pistonVelocity.ts";
+import { pistonVelocityOver } from "../kinematics/pistonVelocity.ts";
 import type { SliderCrank } from "../kinematics/SliderCrank.ts";
 import { boreArea } from "../volumes/boreArea.ts";
-import { cylinderVolumeAt } from "../volumes/cylinderVolumeAt.ts";
+import { cylinderVolume } from "../volumes/cylinderVolumeAt.ts";
 import { trappedVolume } from "../volumes/trappedVolume.ts";
 
 /** Polytropic exponent of slow compression with heat lost to the walls [-]. Source: common practice. */
 const EXPONENT = 1.25;
+/** Cells of the stroke: the torque has one top, tens of degrees wide. */
+const CELLS = 45;
 
 /**
  * Greatest torque that one cylinder takes on its compression stroke while it is turned over slowly:
@@ -33,11 +35,13 @@ export function crankingTorque(input: {
   requireAll(positive, { ambientPressure });
   const trapped = trappedVolume(input);
   const area = boreArea(bore);
+  const volumeAt = cylinderVolume(input);
+  // The piston's speed at one radian a second is the lever arm of its force.
+  const leverAt = pistonVelocityOver(crank, 1);
   const torqueAt = (angle: number): number => {
-    const pressure = ambientPressure * (trapped / cylinderVolumeAt({ ...input, angle })) ** EXPONENT;
-    // The piston's speed at one radian a second is the lever arm of its force.
-    return (pressure - ambientPressure) * area * pistonVelocity(crank, angle, 1);
+    const pressure = ambientPressure * (trapped / volumeAt(angle)) ** EXPONENT;
+    return (pressure - ambientPressure) * area * leverAt(angle);
   };
-  const { at, value } = greatestBetween(torqueAt, inletClosing - Math.PI, 0);
+  const { at, value } = greatestBetween(torqueAt, inletClosing - Math.PI, 0, CELLS);
   return { torque: value, angle: at };
 }

@@ -43,7 +43,12 @@ export function heatForPeak(cycle: PreparedCycle, peakPressure: number): number 
   );
   // What it takes at constant volume, at top dead centre, is too little: a good place to start from.
   const least = ((peakPressure - motored) * cycle.middleVolumes[top - 1]!) / ratios[to]! / shares[to]!;
-  return solveIncreasing((heat) => peakOf(heat) - peakPressure, 0, 1.3 * least, least * 1e-12);
+  return solveIncreasing(
+    (heat) => (heat === 0 ? motored : peakOf(heat)) - peakPressure,
+    0,
+    1.3 * least,
+    least * 1e-12,
+  );
 }
 
 /**

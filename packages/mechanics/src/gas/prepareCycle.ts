@@ -1,9 +1,12 @@
 import { bottomDeadCentre, topDeadCentre } from "../kinematics/deadCentres.ts";
+import { pistonTravelBy } from "../kinematics/pistonTravel.ts";
+import { turnTable } from "../kinematics/turnTable.ts";
 import { boreArea } from "../volumes/boreArea.ts";
 import { cylinderVolume } from "../volumes/cylinderVolumeAt.ts";
 import { burntShareOver } from "./burntShare.ts";
 import { type ClosedCycle, requireClosedCycle } from "./ClosedCycle.ts";
 import { boreFactor, burningSpeedFactor, motoredGasSpeed } from "./wallHeatTransfer.ts";
+import { lossByVolume } from "./wallLoss.ts";
 
 /** Everything of a closed cycle that does not depend on the heat, one entry for each node or step. */
 export interface PreparedCycle {
@@ -22,7 +25,10 @@ export interface PreparedCycle {
   readonly secondHalf: Float64Array;
   /** pressure without burning, in the middle of each step [Pa] */
   readonly motored: Float64Array;
-  /** area of the walls in the middle of each step times time of the step times the bore's factor */
+  /**
+   * area of the walls in the middle of each step times time of the step times what the heat transfer takes of the bore
+   * and of the volume
+   */
   readonly wallFactors: Float64Array;
   /** mass times gas constant of the charge [J/K] */
   readonly massConstant: number;
@@ -52,37 +58,67 @@ function nodesOf({ inletClosing, exhaustOpening, step }: ClosedCycle): Float64Ar
 const wallArea = (volume: number, clearanceVolume: number, bore: number): number =>
   2 * boreArea(bore) + (4 * (volume - clearanceVolume)) / bore;
 
+/** Volumes at the nodes and in the middle of each step [m3]: those of whole and half steps from a table of the turn. */
+function volumesOf({ cylinder, step }: ClosedCycle, angles: Float64Array) {
+  const volumeAt = cylinderVolume(cylinder);
+  const steps = angles.length - 1;
+  const volumes = new Float64Array(angles.length);
+  const middles = new Float64Array(steps);
+  const middleOf = (i: number) => (angles[i]! + angles[i + 1]!) / 2;
+  const table = turnTable(step / 2);
+  if (table === undefined || steps < 3) {
+    for (let i = 0; i <= steps; i++) volumes[i] = volumeAt(angles[i]!);
+    for (let i = 0; i < steps; i++) middles[i] = volumeAt(middleOf(i));
+    return { volumes, middles };
+  }
+  const { count, sines, cosines } = table;
+  const { crank, bore, clearanceVolume } = cylinder;
+  const area = boreArea(bore);
+  const travel = pistonTravelBy(crank);
+  const volumeOf = (half: number) => {
+    const place = half - count * Math.floor(half / count);
+    return clearanceVolume + area * travel(sines[place]!, cosines[place]!);
+  };
+  const first = 2 * Math.round(angles[1]! / step);
+  for (let i = 1; i < steps; i++) {
+    volumes[i] = volumeOf(first + 2 * (i - 1));
+    if (i < steps - 1) middles[i] = volumeOf(first + 2 * i - 1);
+  }
+  for (const end of [0, steps]) volumes[end] = volumeAt(angles[end]!);
+  for (const end of [0, steps - 1]) middles[end] = volumeAt(middleOf(end));
+  return { volumes, middles };
+}
+
 /** @throws RangeError when the cycle is not one */
 export function prepareCycle(cycle: ClosedCycle): PreparedCycle {
   requireClosedCycle(cycle);
   const { cylinder, charge, burning, freshRatio, burntRatio, walls } = cycle;
   const { bore, clearanceVolume, crank } = cylinder;
-  const volumeAt = cylinderVolume(cylinder);
   const angles = nodesOf(cycle);
   const steps = angles.length - 1;
-  const volumes = angles.map(volumeAt);
+  const { volumes, middles: middleVolumes } = volumesOf(cycle, angles);
   const shares = angles.map(burntShareOver(burning));
   const ratios = shares.map((share) => freshRatio - 1 + (burntRatio - freshRatio) * share);
   const each = () => new Float64Array(steps);
-  const [middleVolumes, firstHalf, secondHalf, motored, wallFactors] = [
-    each(),
-    each(),
-    each(),
-    each(),
-    each(),
-  ];
+  const [firstHalf, secondHalf, motored, wallFactors] = [each(), each(), each(), each()];
   const stroke = topDeadCentre(crank).height - bottomDeadCentre(crank).height;
   const speed = walls?.angularSpeed ?? 0;
   const reference = { ...charge, volume: volumes[0]! };
+  const massConstant = (charge.pressure * volumes[0]!) / charge.temperature;
+  const ofBore = boreFactor(bore);
+  // Powers by logarithms: each volume is raised to several.
+  const logOf = (volume: number) => Math.log(volume);
+  const logs = volumes.map(logOf);
   for (let i = 0; i < steps; i++) {
-    const middle = volumeAt((angles[i]! + angles[i + 1]!) / 2);
-    middleVolumes[i] = middle;
-    firstHalf[i] = (volumes[i]! / middle) ** (ratios[i]! + 1);
-    secondHalf[i] = (middle / volumes[i + 1]!) ** (ratios[i + 1]! + 1);
+    const middle = middleVolumes[i]!;
+    const log = Math.log(middle);
+    firstHalf[i] = Math.exp((logs[i]! - log) * (ratios[i]! + 1));
+    secondHalf[i] = Math.exp((log - logs[i + 1]!) * (ratios[i + 1]! + 1));
     if (walls === undefined) continue;
-    motored[i] = charge.pressure * (volumes[0]! / middle) ** freshRatio;
+    motored[i] = charge.pressure * Math.exp((logs[0]! - log) * freshRatio);
     const time = (angles[i + 1]! - angles[i]!) / speed;
-    wallFactors[i] = wallArea(middle, clearanceVolume, bore) * time * boreFactor(bore);
+    wallFactors[i] =
+      wallArea(middle, clearanceVolume, bore) * time * ofBore * lossByVolume(middle, massConstant);
   }
   const nodeFrom = (angle: number) => {
     const found = angles.findIndex((one) => one >= angle);
@@ -98,7 +134,7 @@ export function prepareCycle(cycle: ClosedCycle): PreparedCycle {
     secondHalf,
     motored,
     wallFactors,
-    massConstant: (charge.pressure * volumes[0]!) / charge.temperature,
+    massConstant,
     wallTemperature: walls?.temperature,
     motoredSpeed: motoredGasSpeed((stroke * speed) / Math.PI),
     burningSpeed: burningSpeedFactor({ sweptVolume: boreArea(bore) * stroke, reference }),

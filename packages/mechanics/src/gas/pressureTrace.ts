@@ -29,8 +29,10 @@ export interface PressureTrace {
 const CHANGEOVER = Math.PI / 12;
 
 /** From `from` to `to` along half a cosine, as the share goes from 0 to 1. */
-const eased = (from: number, to: number, share: number): number =>
-  to + ((from - to) * (1 + Math.cos(Math.PI * Math.min(1, Math.max(0, share))))) / 2;
+function eased(from: number, to: number, share: number): number {
+  if (share <= 0) return from;
+  return share >= 1 ? to : to + ((from - to) * (1 + Math.cos(Math.PI * share))) / 2;
+}
 
 function openPressure(cycle: WorkingCycle, angle: number, released: number): number {
   const { inletClosing, exhaustOpening, inletPressure, exhaustPressure, charge } = cycle;
@@ -115,9 +117,9 @@ export function pressureAt({ step, pressures }: PressureTrace, angle: number): n
   const count = pressures.length;
   const place = angle / step;
   const below = Math.floor(place);
-  const index = ((below % count) + count) % count;
+  const index = below - count * Math.floor(below / count);
   const here = pressures[index]!;
-  return here + (place - below) * (pressures[(index + 1) % count]! - here);
+  return here + (place - below) * (pressures[index + 1 === count ? 0 : index + 1]! - here);
 }
 
 /**

@@ -1,4 +1,4 @@
-import { test as property } from "@fast-check/vitest";
+import { fc, test as property } from "@fast-check/vitest";
 import { expect } from "vitest";
 import { bar, between, cm3, deg, near, nearly, refuses } from "../check/support.test-support.ts";
 import { cylinderVolume } from "../volumes/cylinderVolumeAt.ts";
@@ -18,6 +18,7 @@ import {
   wallGasSpeed,
   wallHeatTransfer,
 } from "./wallHeatTransfer.ts";
+import { lossByPressure, lossBySpeed, lossByVolume } from "./wallLoss.ts";
 
 property.prop([between(0.06, 0.12), between(1 * bar, 120 * bar), between(400, 2600), between(1, 60)])(
   "the transfer is the part that stays by the part that follows the gas",
@@ -30,6 +31,33 @@ property.prop([between(0.06, 0.12), between(1 * bar, 120 * bar), between(400, 26
       wallGasSpeed({ ...engine, pressure: pressure + above, motoredPressure: pressure });
     nearly(speed(0), motoredGasSpeed(gasSpeed), 1e-12);
     nearly(speed(1 * bar) - speed(0), 1 * bar * burningSpeedFactor(engine), 1e-9);
+  },
+);
+
+property.prop([
+  between(1 * bar, 120 * bar),
+  between(20 * cm3, 900 * cm3),
+  between(0.05, 3),
+  between(0.5, 60),
+])(
+  "what follows the gas is what follows pressure, volume and speed apart",
+  (pressure, volume, massConstant, gasSpeed) => {
+    const temperature = (pressure * volume) / massConstant;
+    const apart = lossByPressure(pressure) * lossByVolume(volume, massConstant) * lossBySpeed(gasSpeed);
+    nearly(apart, stateFactor(pressure, temperature, gasSpeed), 1e-12);
+  },
+);
+
+property.prop([cycles, fc.integer({ min: 240, max: 2400 })], { numRuns: 30 })(
+  "volumes at nodes and between them are those of their angles, for steps that fill a turn and others",
+  ({ cycle }, steps) => {
+    for (const one of [cycle, { ...cycle, step: 1 * deg }, { ...cycle, step: (4 * Math.PI) / steps }]) {
+      const { angles, volumes, middleVolumes } = prepareCycle(one);
+      const volumeAt = cylinderVolume(one.cylinder);
+      for (const [i, angle] of angles.entries()) nearly(volumes[i]!, volumeAt(angle), 1e-11);
+      for (const [i, volume] of middleVolumes.entries())
+        nearly(volume, volumeAt((angles[i]! + angles[i + 1]!) / 2), 1e-11);
+    }
   },
 );
 

@@ -1,5 +1,5 @@
 import type { PreparedCycle } from "./prepareCycle.ts";
-import { stateFactor } from "./wallHeatTransfer.ts";
+import { lossByPressure, lossBySpeed } from "./wallLoss.ts";
 
 /**
  * Carries the pressure over some steps of a closed cycle. Each step is adiabatic over its first half, takes up
@@ -19,6 +19,7 @@ export function stepCycle(
 ): number {
   const { middleVolumes, shares, ratios, firstHalf, secondHalf, motored, wallFactors } = cycle;
   const { massConstant, wallTemperature, motoredSpeed, burningSpeed } = cycle;
+  const motoredLoss = lossBySpeed(motoredSpeed);
   let lost = 0;
   let pressure = pressures[from]!;
   for (let i = from; i < to; i++) {
@@ -30,8 +31,9 @@ export function stepCycle(
       // The loss is taken where half of the step's heat is there, for the state is then that of its middle.
       const held = ((energy + gain / 2) * ratio) / volume;
       const temperature = (held * volume) / massConstant;
-      const speed = motoredSpeed + burningSpeed * Math.max(0, held - motored[i]!);
-      const loss = wallFactors[i]! * stateFactor(held, temperature, speed) * (temperature - wallTemperature);
+      const above = held - motored[i]!;
+      const bySpeed = above > 0 ? lossBySpeed(motoredSpeed + burningSpeed * above) : motoredLoss;
+      const loss = wallFactors[i]! * lossByPressure(held) * bySpeed * (temperature - wallTemperature);
       lost += loss;
       energy -= loss;
     }

@@ -31,22 +31,26 @@ const TURN_CELLS = 360;
  * Greatest value of a smooth periodic function over one turn of the crankshaft. Every peak of the grid is refined:
  * peaks of nearly one height are usual in engines, and the grid may rank them wrongly.
  * @param value the function of the crank angle [rad], period 2 pi
+ * @param cells of the grid; one must be narrower than the distance between neighbouring peaks
  * @returns the greatest value and the crank angle [rad] where it lies, from 0 up to 2 pi; the first found where
  *   several are equal
  * @throws never itself; what `value` throws comes through
  *
  * Source: numerical practice: a grid, then every peak of it refined.
  */
-export function greatestOverTurn(value: (angle: number) => number): { angle: number; value: number } {
+export function greatestOverTurn(
+  value: (angle: number) => number,
+  cells = TURN_CELLS,
+): { angle: number; value: number } {
   const turn = 2 * Math.PI;
-  const step = turn / TURN_CELLS;
-  const grid = new Float64Array(TURN_CELLS);
-  for (let i = 0; i < TURN_CELLS; i++) grid[i] = value(i * step);
+  const step = turn / cells;
+  const grid = new Float64Array(cells);
+  for (let i = 0; i < cells; i++) grid[i] = value(i * step);
   let best = { value: grid[0]!, angle: 0 };
-  for (let i = 0; i < TURN_CELLS; i++) {
+  for (let i = 0; i < cells; i++) {
     const here = grid[i]!;
-    const before = grid[i === 0 ? TURN_CELLS - 1 : i - 1]!;
-    const after = grid[i + 1 === TURN_CELLS ? 0 : i + 1]!;
+    const before = grid[i === 0 ? cells - 1 : i - 1]!;
+    const after = grid[i + 1 === cells ? 0 : i + 1]!;
     if (here < before || here < after) continue;
     // Where the value does not change there is nothing to refine.
     const flat = 2 * here - before - after <= 1e-13 * Math.abs(here);

@@ -1,6 +1,9 @@
 import { greatestOverTurn } from "./greatestOverTurn.ts";
-import { pistonVelocity } from "./pistonVelocity.ts";
+import { pistonVelocityOver } from "./pistonVelocity.ts";
 import type { SliderCrank } from "./SliderCrank.ts";
+
+/** Five degrees: the slider-crank has no order of any size above the tenth. */
+const CELLS = 72;
 
 /**
  * Greatest magnitude of the piston's velocity over a turn and the crank angle where it lies.
@@ -15,6 +18,7 @@ export function greatestPistonSpeed(
   crank: SliderCrank,
   angularSpeed: number,
 ): { speed: number; angle: number } {
-  const found = greatestOverTurn((angle) => Math.abs(pistonVelocity(crank, angle, angularSpeed)));
+  const velocity = pistonVelocityOver(crank, angularSpeed);
+  const found = greatestOverTurn((angle) => Math.abs(velocity(angle)), CELLS);
   return { speed: found.value, angle: found.angle };
 }

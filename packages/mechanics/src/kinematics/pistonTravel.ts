@@ -3,6 +3,23 @@ import { topDeadCentre } from "./deadCentres.ts";
 import type { SliderCrank } from "./SliderCrank.ts";
 
 /**
+ * {@link pistonTravelOver} by sine and cosine of the crank angle, for who has these in a table.
+ * @param crank the mechanism
+ * @returns sine and cosine → travel s [m], from 0 to the stroke
+ * @throws RangeError when the mechanism cannot turn
+ *
+ * Source: plane geometry.
+ */
+export function pistonTravelBy(crank: SliderCrank): (sine: number, cosine: number) => number {
+  const { height } = topDeadCentre(crank);
+  const { throwRadius: r, rodLength: l, pinLineOffset: e } = crank;
+  return (sine, cosine) => {
+    const across = r * sine - e;
+    return height - r * cosine - Math.sqrt(l * l - across * across);
+  };
+}
+
+/**
  * Distance the piston stands below its top dead centre, as a function of the crank angle, checked once: for
  * sweeps.
  * @param crank the mechanism
@@ -12,12 +29,8 @@ import type { SliderCrank } from "./SliderCrank.ts";
  * Source: plane geometry.
  */
 export function pistonTravelOver(crank: SliderCrank): (angle: number) => number {
-  const { height } = topDeadCentre(crank);
-  const { throwRadius: r, rodLength: l, pinLineOffset: e } = crank;
-  return (angle) => {
-    const across = r * Math.sin(angle) - e;
-    return height - r * Math.cos(angle) - Math.sqrt(l * l - across * across);
-  };
+  const travel = pistonTravelBy(crank);
+  return (angle) => travel(Math.sin(angle), Math.cos(angle));
 }
 
 /**

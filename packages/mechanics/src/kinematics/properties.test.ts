@@ -7,11 +7,12 @@ import { greatestBetween } from "./greatestOverTurn.ts";
 import { localCrankAngle } from "./localCrankAngle.ts";
 import { pinHeight } from "./pinHeight.ts";
 import { pistonAcceleration } from "./pistonAcceleration.ts";
-import { pistonTravel, pistonTravelOver } from "./pistonTravel.ts";
-import { pistonVelocity } from "./pistonVelocity.ts";
-import { largestRodAngle } from "./rodAngle.ts";
+import { pistonTravel, pistonTravelBy, pistonTravelOver } from "./pistonTravel.ts";
+import { pistonVelocity, pistonVelocityOver } from "./pistonVelocity.ts";
+import { largestRodAngle, rodAngle } from "./rodAngle.ts";
 import { rodRatio } from "./rodRatio.ts";
 import { requireSliderCrank } from "./SliderCrank.ts";
+import { turnTable } from "./turnTable.ts";
 
 property.prop([between(20 * mm, 80 * mm), angles])(
   "with an endless rod the piston moves as the crankpin's height does",
@@ -38,6 +39,23 @@ property.prop([cranks, angles])(
     near(travel(angle), topDeadCentre(crank).height - pinHeight(crank, angle), 1e-15);
     near(travel(angle + 2 * Math.PI), travel(angle), 1e-14);
     expect(travel(angle)).toBeGreaterThanOrEqual(-1e-15);
+    const phi = rodAngle(crank, angle);
+    const speed = -crank.throwRadius * (Math.sin(angle) + Math.cos(angle) * Math.tan(phi));
+    near(pistonVelocityOver(crank, 2)(angle), 2 * speed, 1e-14);
+    expect(pistonTravelBy(crank)(Math.sin(angle), Math.cos(angle))).toBe(travel(angle));
+  },
+);
+
+property.prop([fc.integer({ min: 1, max: 7200 }), fc.integer({ min: 0, max: 1e6 })])(
+  "a table of the turn has the sines and cosines of its steps, and there is none that does not fill the turn",
+  (count, index) => {
+    const step = (2 * Math.PI) / count;
+    const table = turnTable(step)!;
+    expect(table.count).toBe(count);
+    const at = index % count;
+    near(table.sines[at]!, Math.sin(at * step), 1e-15);
+    near(table.cosines[at]!, Math.cos(at * step), 1e-15);
+    expect(turnTable((2 * Math.PI) / (count + 0.5))).toBe(undefined);
   },
 );
 

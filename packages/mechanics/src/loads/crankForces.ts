@@ -31,38 +31,79 @@ class PlaneForce {
   }
 }
 
-/** Where rod and crankpin stand at one crank angle. */
-interface Stand {
-  readonly rodSine: number;
-  readonly rodCosine: number;
-  /** crankpin across and along the cylinder [m] */
-  readonly across: number;
-  readonly along: number;
-  /** rotating rod mass times the speed squared [N/m] */
-  readonly pull: number;
-}
-
 /** Forces worked out when they are asked for: a search over the cycle wants one. A class makes each angle cheap. */
 class ForcesAt implements CrankForces {
   readonly rod: number;
   readonly swing: number;
-  private readonly stand: Stand;
-  constructor(rod: number, swing: number, stand: Stand) {
+  private readonly rodSine: number;
+  private readonly rodCosine: number;
+  /** crankpin across and along the cylinder [m] */
+  private readonly across: number;
+  private readonly along: number;
+  /** rotating rod mass times the speed squared [N/m] */
+  private readonly pull: number;
+  constructor(
+    rod: number,
+    swing: number,
+    rodSine: number,
+    rodCosine: number,
+    across: number,
+    along: number,
+    pull: number,
+  ) {
     this.rod = rod;
     this.swing = swing;
-    this.stand = stand;
+    this.rodSine = rodSine;
+    this.rodCosine = rodCosine;
+    this.across = across;
+    this.along = along;
+    this.pull = pull;
   }
   get side(): number {
-    return this.rod * this.stand.rodSine;
+    return this.rod * this.rodSine;
   }
   get crankpin(): PlaneForce {
-    const { rodSine, rodCosine, across, along, pull } = this.stand;
-    return new PlaneForce(this.rod * rodSine + pull * across, -this.rod * rodCosine + pull * along);
+    return new PlaneForce(
+      this.rod * this.rodSine + this.pull * this.across,
+      -this.rod * this.rodCosine + this.pull * this.along,
+    );
   }
   get torque(): number {
-    const { rodSine, rodCosine, across, along } = this.stand;
-    return this.rod * (across * rodCosine + along * rodSine);
+    return this.rod * (this.across * this.rodCosine + this.along * this.rodSine);
   }
+}
+
+/**
+ * {@link crankForces} by the pressure and by sine and cosine of the crank angle, for who has these in a table.
+ * @param cylinder what runs and how fast
+ * @returns the forces by pressure [Pa], sine and cosine
+ * @throws RangeError when a value is out of range, at once or, for the pressure, when it is given
+ *
+ * Source: as {@link crankForces}.
+ */
+export function crankForcesBy(
+  cylinder: RunningCylinder,
+): (pressure: number, sine: number, cosine: number) => CrankForces {
+  const { crank, bore, casePressure, reciprocatingMass, rotatingRodMass, angularSpeed } = cylinder;
+  requireSliderCrank(crank);
+  requireAll(positive, { bore });
+  requireAll(notNegative, { casePressure, reciprocatingMass, rotatingRodMass });
+  requireAll(finite, { angularSpeed });
+  const { throwRadius, rodLength, pinLineOffset } = crank;
+  const area = boreArea(bore);
+  const square = angularSpeed ** 2;
+  const pull = rotatingRodMass * square;
+  return (pressure, sine, cosine) => {
+    if (!(pressure >= 0)) requireAll(notNegative, { pressure });
+    const [across, along] = [throwRadius * sine, throwRadius * cosine];
+    const rodSine = (across - pinLineOffset) / rodLength;
+    const rodCosine = Math.sqrt(1 - rodSine * rodSine);
+    const swing = along / (rodLength * rodCosine);
+    const acceleration =
+      square * (-along + (across * rodSine) / rodCosine - (swing * swing * rodLength) / rodCosine);
+    const rod = (reciprocatingMass * acceleration + (pressure - casePressure) * area) / rodCosine;
+    return new ForcesAt(rod, swing, rodSine, rodCosine, across, along, pull);
+  };
 }
 
 /**
@@ -76,29 +117,9 @@ class ForcesAt implements CrankForces {
  * Source: Taylor, The Internal-Combustion Engine in Theory and Practice.
  */
 export function crankForces(cylinder: RunningCylinder): (angle: number) => CrankForces {
-  const { crank, bore, pressureAt, casePressure, reciprocatingMass, rotatingRodMass, angularSpeed } =
-    cylinder;
-  requireSliderCrank(crank);
-  requireAll(positive, { bore });
-  requireAll(notNegative, { casePressure, reciprocatingMass, rotatingRodMass });
-  requireAll(finite, { angularSpeed });
-  const { throwRadius, rodLength, pinLineOffset } = crank;
-  const area = boreArea(bore);
-  const square = angularSpeed ** 2;
-  const pull = rotatingRodMass * square;
-  return (angle) => {
-    const pressure = pressureAt(angle);
-    if (!(pressure >= 0)) requireAll(notNegative, { pressure });
-    const [sine, cosine] = [Math.sin(angle), Math.cos(angle)];
-    const [across, along] = [throwRadius * sine, throwRadius * cosine];
-    const rodSine = (across - pinLineOffset) / rodLength;
-    const rodCosine = Math.sqrt(1 - rodSine * rodSine);
-    const swing = along / (rodLength * rodCosine);
-    const acceleration =
-      square * (-along + (across * rodSine) / rodCosine - (swing * swing * rodLength) / rodCosine);
-    const rod = (reciprocatingMass * acceleration + (pressure - casePressure) * area) / rodCosine;
-    return new ForcesAt(rod, swing, { rodSine, rodCosine, across, along, pull });
-  };
+  const { pressureAt } = cylinder;
+  const forces = crankForcesBy(cylinder);
+  return (angle) => forces(pressureAt(angle), Math.sin(angle), Math.cos(angle));
 }
 
 /** Two degrees of crank: forces change little within it, and the peak is refined. */

@@ -1,4 +1,4 @@
-import { crankForces } from "./crankForces.ts";
+import { crankForcesBy } from "./crankForces.ts";
 import type { RunningCylinder } from "./RunningCylinder.ts";
 
 /** A load in the plane over a cycle of two turns, in evenly spaced samples from crank angle 0. */
@@ -17,6 +17,10 @@ export interface CrankpinLoadCycle extends LoadCycle {
 /** Samples of a cycle: two degrees of crank, within which forces change little. */
 export const CYCLE_SAMPLES = 360;
 const CYCLE = 4 * Math.PI;
+/** Crank angles of the samples [rad], their sines and cosines: the same for every cycle. */
+const ANGLES = Float64Array.from({ length: CYCLE_SAMPLES }, (_, i) => (i * CYCLE) / CYCLE_SAMPLES);
+const SINES = ANGLES.map((angle) => Math.sin(angle));
+const COSINES = ANGLES.map((angle) => Math.cos(angle));
 
 /**
  * Load of one rod on its crankpin over a whole cycle: `crankForces`, sampled.
@@ -27,14 +31,15 @@ const CYCLE = 4 * Math.PI;
  * Source: Taylor, The Internal-Combustion Engine in Theory and Practice.
  */
 export function crankpinLoadCycle(cylinder: RunningCylinder): CrankpinLoadCycle {
-  const forces = crankForces(cylinder);
+  const { pressureAt } = cylinder;
+  const forces = crankForcesBy(cylinder);
   const [x, y, swing] = [0, 1, 2].map(() => new Float64Array(CYCLE_SAMPLES)) as [
     Float64Array,
     Float64Array,
     Float64Array,
   ];
   for (let i = 0; i < CYCLE_SAMPLES; i++) {
-    const { crankpin, swing: swinging } = forces((i * CYCLE) / CYCLE_SAMPLES);
+    const { crankpin, swing: swinging } = forces(pressureAt(ANGLES[i]!), SINES[i]!, COSINES[i]!);
     x[i] = crankpin.x;
     y[i] = crankpin.y;
     swing[i] = swinging;

@@ -17,7 +17,7 @@ import { pistonVelocity } from "../kinematics/pistonVelocity.ts";
 import { rodAngle } from "../kinematics/rodAngle.ts";
 import { beamCompression, beamTension } from "./beamStress.ts";
 import { bigEndJointLoad, bigEndJointLoadOver, jointLoadPerBolt } from "./bigEndJointLoad.ts";
-import { crankForces } from "./crankForces.ts";
+import { crankForces, crankForcesBy } from "./crankForces.ts";
 import { crankTorque } from "./crankpinLoad.ts";
 import { fatigueReserve } from "./fatigueReserve.ts";
 import { inertiaForceAtTopDeadCentre } from "./inertiaForceAtTopDeadCentre.ts";
@@ -70,13 +70,21 @@ property.prop([cranks, angles, between(0.2, 1), between(0, 1), between(500 * rpm
       angularSpeed,
     };
     const over = bigEndJointLoadOver(joint);
-    const forces = crankForces({
+    const alone = {
       ...joint,
       bore: 1,
       pressureAt: () => 0,
       casePressure: 0,
       rotatingRodMass: mass - joint.capMass,
-    })(angle);
+    };
+    const forces = crankForces(alone)(angle);
+    const tabled = crankForcesBy(alone)(0, Math.sin(angle), Math.cos(angle));
+    expect([tabled.rod, tabled.swing, tabled.side, tabled.torque]).toEqual([
+      forces.rod,
+      forces.swing,
+      forces.side,
+      forces.torque,
+    ]);
     const phi = rodAngle(crank, angle);
     const pull = forces.crankpin.y * Math.cos(phi) - forces.crankpin.x * Math.sin(phi);
     near(over(angle), pull, 1e-9 * mass * crank.throwRadius * angularSpeed ** 2);

@@ -12,6 +12,8 @@ export class CellList {
   halfT: Float64Array;
   /** no point of the cell is nearer than this [m] */
   bound: Float64Array;
+  /** 1 where it is to be halved across the crank angle next, 0 along the curve */
+  turns: Uint8Array;
 
   constructor(room: number) {
     this.room = room;
@@ -23,6 +25,7 @@ export class CellList {
     this.t = new Float64Array(room);
     this.halfT = new Float64Array(room);
     this.bound = new Float64Array(room);
+    this.turns = new Uint8Array(room);
   }
 
   push(
@@ -34,6 +37,7 @@ export class CellList {
     t: number,
     halfT: number,
     bound: number,
+    turns = 0,
   ): void {
     if (this.length === this.room) this.grow();
     const at = this.length++;
@@ -45,6 +49,7 @@ export class CellList {
     this.t[at] = t;
     this.halfT[at] = halfT;
     this.bound[at] = bound;
+    this.turns[at] = turns;
   }
 
   private grow(): void {
@@ -67,5 +72,8 @@ export class CellList {
     this.t = real(this.t);
     this.halfT = real(this.halfT);
     this.bound = real(this.bound);
+    const turns = new Uint8Array(this.room);
+    turns.set(this.turns);
+    this.turns = turns;
   }
 }

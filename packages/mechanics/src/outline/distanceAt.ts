@@ -7,10 +7,17 @@ import type { RodFrame } from "./rodFrame.ts";
  * least value; and a part should not be hollow towards the rod: an obstacle on both sides is two parts.
  * What moves by itself, such as a lobe, also takes the crank angle [rad].
  */
-export type DistanceToObstacle = (x: number, y: number, angle: number) => number;
+export interface DistanceToObstacle {
+  (x: number, y: number, angle: number): number;
+  /** no point of the rod can be nearer to this part than so [m]; left out where the part says nothing of it */
+  readonly least?: number;
+}
 
 /** The same to a part that stands still. */
-export type DistanceToFixedObstacle = (x: number, y: number) => number;
+export interface DistanceToFixedObstacle {
+  (x: number, y: number): number;
+  readonly least?: number;
+}
 
 /** Distance from the point at t on a curve, with the rod at a frame, to one part of an obstacle. */
 export function distanceAt(

@@ -1,11 +1,11 @@
 import { requireThat } from "../check/requireAll.ts";
 import { requireSliderCrank, type SliderCrank } from "../kinematics/SliderCrank.ts";
-import { type CellGroup, cellGroups } from "./cellGroups.ts";
-import { type DistanceToFixedObstacle, type DistanceToObstacle, distanceAt } from "./distanceAt.ts";
-import { leastOnInterval } from "./leastOnInterval.ts";
+import type { DistanceToFixedObstacle, DistanceToObstacle } from "./distanceAt.ts";
+import { nearestApproach } from "./nearestApproach.ts";
 import { curveU, curveV, type OutlineCurve, outlineCurves } from "./OutlineCurve.ts";
 import type { RodOutline, RodPoint } from "./RodOutline.ts";
 import { type BlockPoint, rodFrame, rodPointInBlock } from "./rodFrame.ts";
+import { sweepBySamples } from "./sweepBySamples.ts";
 import { sweepCells } from "./sweepCells.ts";
 
 export type { DistanceToFixedObstacle, DistanceToObstacle };
@@ -35,6 +35,12 @@ export interface RodSweep {
   readonly crank: SliderCrank;
   readonly outline: RodOutline;
   readonly obstacle: readonly DistanceToObstacle[];
+  /**
+   * how hollow the parts are towards the rod: most that the distance to any of them bends down along a straight way
+   * [1/m] between points that are no farther than `within` [m] from it, >= 0; 0 for what is nowhere hollow, such as a
+   * rail or a round bar. Left out where it is not known: then the sweep is slower.
+   */
+  readonly hollow?: 0 | ((within: number) => number) | undefined;
   /** left out when the obstacle stands still */
   readonly motion?: ObstacleMotion | undefined;
 }
@@ -78,55 +84,24 @@ export function requireSweep({ crank, outline, obstacle }: RodSweep): void {
   requireThat(obstacle.length > 0, "obstacle.length", 0, "at least one part");
 }
 
-function refine(sweep: RodSweep, curve: OutlineCurve, group: CellGroup) {
-  const { part, first, last, halfAngle, halfT } = group;
-  // One cell more on every side, so that a minimum on the rim of the group lies inside.
-  const from = Math.max(0, group.from - 3 * halfT);
-  const to = Math.min(1, 3 * halfT + group.to);
-  const parts = (span: number, half: number): number =>
-    Math.min(64, Math.max(6, Math.ceil(span / (2 * half))));
-  const distance = sweep.obstacle[part]!;
-  const along = (angle: number) => {
-    const frame = rodFrame(sweep.crank, angle);
-    return leastOnInterval((t) => distanceAt(frame, curve, t, distance), from, to, parts(to - from, halfT));
-  };
-  const low = first - 3 * halfAngle;
-  const high = last + 3 * halfAngle;
-  const least = leastOnInterval((angle) => along(angle).value, low, high, parts(high - low, halfAngle));
-  return { angle: least.at, t: along(least.at).at, clearance: least.value };
-}
-
 /**
- * Least distance from the swinging rod to an obstacle over the whole turn (or what the
- * obstacle takes to repeat) and over every point of every
- * outline element. Cells of crank angle by element that cannot hold the least distance are discarded by
- * the bound of sweepCells; what is left is refined along the element and the crank angle together.
- * Inside the cells left (under 0.2 mm across) the distance to a part that is not hollow bends down by no
- * more than the motion itself does, about 1 / 50 mm, so a second minimum between two samples could be
- * deeper by a tenth of a micrometre at most; comparison with plain sampling in space found none.
+ * Least distance from the swinging rod to an obstacle over the whole turn (or what the obstacle takes to repeat) and
+ * over every point of every outline element. Of an obstacle that stands still and says how hollow it is, by
+ * `nearestApproach`, to some nanometres; of any other, and where too many points are about as near, by `sweepBySamples`.
  * @param sweep the mechanism, the outline and the parts of the obstacle
  * @returns the nearest approach
  * @throws RangeError when the mechanism cannot turn, or outline or obstacle are empty
  *
- * Source: plane geometry; the bound is that of Lipschitz, a rod point moves at most so far per radian.
+ * Source: plane geometry; the bounds are those of Lipschitz and Taylor: a rod point moves, and turns aside, at most so
+ * far per radian.
  */
 export function sweepOutline(sweep: RodSweep): RodNearest {
   requireSweep(sweep);
   const curves = outlineCurves(sweep.outline);
-  const { cells, least: sampled } = sweepCells(sweep, curves);
-  let best = { angle: 0, t: 0, clearance: Number.POSITIVE_INFINITY };
-  let bestCurve = curves[0]!;
-  const groups = cellGroups(cells, sampled).sort((a, b) => a.bound - b.bound);
-  for (const group of groups) {
-    if (group.bound > Math.min(sampled, best.clearance)) break;
-    const curve = curves[group.curve]!;
-    const refined = refine(sweep, curve, group);
-    if (refined.clearance < best.clearance) {
-      best = refined;
-      bestCurve = curve;
-    }
-  }
-  return nearestOf(sweep, bestCurve, best);
+  const { hollow, motion } = sweep;
+  const nearest =
+    hollow === undefined || motion !== undefined ? undefined : nearestApproach(sweep, curves, hollow);
+  return nearest === undefined ? sweepBySamples(sweep) : nearestOf(sweep, curves[nearest.curve]!, nearest);
 }
 
 /**

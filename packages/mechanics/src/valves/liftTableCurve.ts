@@ -69,7 +69,7 @@ export function liftTableCurve(input: { samples: readonly LiftKnot[]; curvatureW
   };
 
   const at = (angle: number) => {
-    requireAll(finite, { angle });
+    if (!Number.isFinite(angle)) requireAll(finite, { angle });
     const within = withinCycle(angle, start);
     const i = cellOf(within);
     const [from, to] = [knot(i), knot(i + 1)];

@@ -2,7 +2,7 @@ import { positive, requireAll, requireThat } from "../check/requireAll.ts";
 import { leastOnInterval } from "../outline/leastOnInterval.ts";
 import { cycleSteps, fourStrokeCycle } from "./fourStrokeCycle.ts";
 import type { LiftCurve } from "./LiftCurve.ts";
-import { springForce, type ValveSpring } from "./springForce.ts";
+import { requireValveSpring, type ValveSpring } from "./springForce.ts";
 
 /**
  * Crankshaft speed at which the spring can no longer hold the train to the cam:
@@ -20,13 +20,13 @@ import { springForce, type ValveSpring } from "./springForce.ts";
 export function lossOfContactSpeed(
   input: ValveSpring & { readonly curve: LiftCurve; readonly equivalentMass: number },
 ): { angularSpeed: number; angle: number } {
-  const { curve, equivalentMass } = input;
+  const { curve, equivalentMass, seatForce, springRate } = input;
   requireAll(positive, { equivalentMass });
+  requireValveSpring(input);
   const speedAt = (angle: number): number => {
     const { lift, curvature } = curve.at(angle);
-    const force = springForce({ ...input, lift });
     if (lift === 0 || curvature >= 0) return Number.POSITIVE_INFINITY;
-    return Math.sqrt(force / (equivalentMass * -curvature));
+    return Math.sqrt((seatForce + springRate * lift) / (equivalentMass * -curvature));
   };
   const half = fourStrokeCycle / 2;
   const least = leastOnInterval(speedAt, -half, half, cycleSteps);

@@ -32,7 +32,7 @@ export function polynomialLiftCurve(input: {
   requireAll({ below: fourStrokeCycle }, { seatDuration });
   const half = seatDuration / 2;
   const at = (angle: number): LiftState => {
-    requireAll(finite, { angle });
+    if (!Number.isFinite(angle)) requireAll(finite, { angle });
     const x = withinCycle(angle - centre, -fourStrokeCycle / 2) / half;
     if (Math.abs(x) >= 1) return shut;
     const left = 1 - x ** 2;

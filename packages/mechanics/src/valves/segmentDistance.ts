@@ -25,8 +25,8 @@ function sideOf(x: number, y: number, { ax, ay, bx, by }: Segment): number {
  * Source: plane geometry.
  */
 export function segmentDistance(first: Segment, second: Segment): number {
-  requireAll(finite, { ...first });
-  requireAll(finite, { ...second });
+  if (!Number.isFinite(first.ax + first.ay + first.bx + first.by)) requireAll(finite, { ...first });
+  if (!Number.isFinite(second.ax + second.ay + second.bx + second.by)) requireAll(finite, { ...second });
   const offSecond = [sideOf(first.ax, first.ay, second), sideOf(first.bx, first.by, second)] as const;
   const offFirst = [sideOf(second.ax, second.ay, first), sideOf(second.bx, second.by, first)] as const;
   if (offSecond[0] * offSecond[1] < 0 && offFirst[0] * offFirst[1] < 0) {

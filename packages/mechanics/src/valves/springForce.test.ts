@@ -1,7 +1,7 @@
 import { test as property } from "@fast-check/vitest";
-import { test } from "vitest";
+import { expect, test } from "vitest";
 import { between, mm, near, nearly, refuses, refusesNonFinite } from "../check/support.test-support.ts";
-import { springForce } from "./springForce.ts";
+import { requireValveSpring, springForce } from "./springForce.ts";
 
 const spring = { seatForce: 900, springRate: 82 / mm, lift: 16.19 * mm };
 
@@ -12,6 +12,7 @@ test("example", () => {
 property.prop([between(0, 1e3), between(0, 1e3), between(0, 0.02)])(
   "nested springs add",
   (inner, outer, lift) => {
+    expect(() => requireValveSpring({ seatForce: inner, springRate: 70e3 })).not.toThrow();
     const both = springForce({ seatForce: inner + outer, springRate: 70e3, lift });
     const apart =
       springForce({ seatForce: inner, springRate: 20e3, lift }) +

@@ -9,6 +9,18 @@ export interface ValveSpring {
 }
 
 /**
+ * Checks a valve spring.
+ * @param spring its seat force and rate
+ * @throws RangeError naming the number that is out of range
+ *
+ * Source: definition.
+ */
+export function requireValveSpring({ seatForce, springRate }: ValveSpring): void {
+  requireAll(notNegative, { seatForce });
+  requireAll(positive, { springRate });
+}
+
+/**
  * Force of a valve spring of constant rate: F = F_s + k L. Conical and beehive springs grow stiffer as coils
  * close: take their measured force instead.
  * @param input.seatForce F_s [N], >= 0
@@ -21,7 +33,7 @@ export interface ValveSpring {
  */
 export function springForce(input: ValveSpring & { readonly lift: number }): number {
   const { seatForce, springRate, lift } = input;
-  requireAll(notNegative, { seatForce, lift });
-  requireAll(positive, { springRate });
+  requireValveSpring(input);
+  requireAll(notNegative, { lift });
   return seatForce + springRate * lift;
 }

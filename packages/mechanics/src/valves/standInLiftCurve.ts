@@ -78,7 +78,7 @@ export function standInLiftCurve(input: {
   requireThat(exponent > 1, "shorter.duration", shorter.duration, "shorter: the exponent must be above 1");
 
   const at = (angle: number): LiftState => {
-    requireAll(finite, { angle });
+    if (!Number.isFinite(angle)) requireAll(finite, { angle });
     const fromCentre = withinCycle(angle - centre, -fourStrokeCycle / 2);
     if (Math.abs(fromCentre) >= seatDuration / 2) return shut;
     const cosine = Math.cos(rate * fromCentre);
@@ -86,7 +86,7 @@ export function standInLiftCurve(input: {
     const lift = greatestLift * cosine ** exponent;
     return {
       lift,
-      slope: -greatestLift * exponent * rate * cosine ** (exponent - 1) * sine,
+      slope: (-exponent * rate * lift * sine) / cosine,
       curvature: exponent * rate ** 2 * lift * ((exponent - 1) * (sine / cosine) ** 2 - 1),
     };
   };

@@ -52,9 +52,16 @@ function headDisc({ across, along, height, tilt, radius }: ValveHead, lift: numb
 function inSpace({ inlet, exhaust }: { inlet: ValveHead; exhaust: ValveHead }): (angle: number) => number {
   let least = Number.POSITIVE_INFINITY;
   let towards: Direction = { turn: Math.PI / 2, rise: 0 };
+  // Over much of the cycle both valves are shut, and stand as they stood before.
+  let last = { open: -1, other: -1, value: 0 };
   const distance = (angle: number): number => {
-    const first = headDisc(inlet, inlet.curve.at(angle).lift, 1);
-    const second = headDisc(exhaust, exhaust.curve.at(angle).lift, -1);
+    const [open, other] = [inlet.curve.at(angle).lift, exhaust.curve.at(angle).lift];
+    if (open !== last.open || other !== last.other) last = { open, other, value: between(open, other) };
+    return last.value;
+  };
+  const between = (open: number, other: number): number => {
+    const first = headDisc(inlet, open, 1);
+    const second = headDisc(exhaust, other, -1);
     const bound = apartAlong(first, second, towards);
     if (bound >= least) return bound;
     const found = discDistance(first, second, towards);

@@ -19,6 +19,11 @@ import { type Miss, missOf } from "./relativeMargin.ts";
  * Judges rules on combinations of which some parts are not chosen yet. Facts that may rest on such a part count as
  * missing, so a rule fails only if it fails whatever is chosen later. What was found is remembered by the groups of
  * like parts that a rule can tell apart.
+ *
+ * Beside `GradualJudge` of `compile`, which walks kinds in one order and gives codes at the least cost, this one answers
+ * what a search has to explain: kinds in any order, aims at nominal values beside the rules, any catalog of quantities,
+ * and of each answer its margin, what it misses, and whether only a person's word is missing. Their words are held to
+ * each other in `tests/differential/projectedJudge.test.ts`.
  */
 export class ProjectedJudge {
   readonly rules: readonly CompiledRule[];

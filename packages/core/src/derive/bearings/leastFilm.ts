@@ -1,4 +1,4 @@
-import { cycleValue, type LoadCycle, leastFilmOverCycle } from "@trialfit/mechanics";
+import { type LoadCycle, leastFilmOverSamples } from "@trialfit/mechanics";
 
 interface FilmBearing {
   readonly viscosity: number;
@@ -9,16 +9,11 @@ interface FilmBearing {
   readonly clearance: number;
 }
 
-/** Least film of one bearing over the cycle, under the samples of its load. */
+/** Least film of one bearing over the cycle, under the samples of its load and, where it changes, of its turning. */
 export function leastFilm(
   { clearance, ...bearing }: FilmBearing,
   load: LoadCycle,
-  meanTurning: (angle: number) => number,
+  meanTurning: Float64Array | number,
 ): number {
-  return leastFilmOverCycle({
-    ...bearing,
-    radialClearance: clearance / 2,
-    load: (angle) => ({ x: cycleValue(load.x, angle), y: cycleValue(load.y, angle) }),
-    meanTurning,
-  }).film;
+  return leastFilmOverSamples({ ...bearing, radialClearance: clearance / 2, load, meanTurning }).film;
 }

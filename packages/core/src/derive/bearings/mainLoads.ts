@@ -1,12 +1,7 @@
-import { crankpinLoadCycle, type LoadCycle, mainBearingLoads } from "@trialfit/mechanics";
+import { type LoadCycle, mainBearingLoads } from "@trialfit/mechanics";
 import { cellNumber } from "../../read/cellNumber.ts";
 import type { TableRow } from "../../read/FieldValue.ts";
-import {
-  type CycleNumbers,
-  cycleForceExample,
-  cycleForceInputs,
-  runningCylinder,
-} from "../runningCylinder.ts";
+import { type CycleNumbers, crankpinCycle, cycleForceExample, cycleForceInputs } from "../runningCylinder.ts";
 
 /** What the loads of the main bearings need. */
 export const mainLoadInputs = {
@@ -46,7 +41,7 @@ export function mainLoadCycles(
           fires: cellNumber(row, "fires"),
         }));
   return mainBearingLoads({
-    rod: crankpinLoadCycle(runningCylinder(numbers)),
+    rod: crankpinCycle(numbers),
     cylinders,
     rodsPerPin: route === 2 ? 1 : n_r,
     balanceMass: route === 0 ? m_bd : 0,

@@ -35,7 +35,10 @@ export interface FixedObstacle extends RodObstacle {
   ) => readonly DistanceToFixedObstacle[];
 }
 
-/** Declares an obstacle that stands still: the rod is swept past its metal. */
+/** Declares an obstacle that stands still and is nowhere hollow: the rod is swept past its metal. */
 export function fixedObstacle(own: Omit<FixedObstacle, "nearest">): FixedObstacle {
-  return { ...own, nearest: (n, rod) => sweepOutline({ ...rod, obstacle: own.metal(n) }) };
+  return {
+    ...own,
+    nearest: (n, rod) => sweepOutline({ ...rod, obstacle: own.metal(n), hollow: 0 }),
+  };
 }

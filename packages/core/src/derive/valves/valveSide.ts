@@ -9,6 +9,7 @@ import {
 import { cellNumber } from "../../read/cellNumber.ts";
 import type { TableRow } from "../../read/FieldValue.ts";
 import type { Route } from "../Quantity.ts";
+import { rememberNumbers } from "../rememberNumbers.ts";
 
 /** The inlet or the exhaust valves: words, index of the symbols, and on which side of overlap they are open. */
 export const sides = {
@@ -94,6 +95,35 @@ export const oneDurationExamples = {
   exhaust: { l_1: "0.25 mm", theta_ce: "112 deg", D_e: "268 deg", L_e: "10 mm" },
 } as const;
 
+const measured = new WeakMap<readonly TableRow[], LiftCurve>();
+
+/** The curve through the rows of a measured table, made once for each table. */
+function measuredCurve(rows: readonly TableRow[]): LiftCurve {
+  let curve = measured.get(rows);
+  if (curve === undefined) {
+    curve = liftTableCurve({
+      samples: rows.map((row) => ({ angle: cellNumber(row, "angle"), lift: cellNumber(row, "lift") })),
+      curvatureWindow: CURVATURE_WINDOW,
+    });
+    measured.set(rows, curve);
+  }
+  return curve;
+}
+
+/** Curves kept: those of the points at which something else is moved. */
+const MOST_KEPT = 16;
+const names = ["greatestLift", "centre", "longer", "longerAt", "shorter", "shorterAt"] as const;
+
+/** The curve through two durations; the same numbers are answered from memory. */
+const throughTwo = rememberNumbers(names, MOST_KEPT, (n: Readonly<Record<(typeof names)[number], number>>) =>
+  standInLiftCurve({
+    greatestLift: n.greatestLift,
+    centre: n.centre,
+    longer: { duration: n.longer, lift: n.longerAt },
+    shorter: { duration: n.shorter, lift: n.shorterAt },
+  }),
+);
+
 /** The lift of one valve over the cycle, from top dead centre of overlap. */
 export function liftCurve(
   side: Side,
@@ -102,22 +132,14 @@ export function liftCurve(
 ): LiftCurve {
   const { index, after } = sides[side];
   const rows = tables[`${side}Table`];
-  if (rows !== undefined)
-    return liftTableCurve({
-      samples: rows.map((row) => ({ angle: cellNumber(row, "angle"), lift: cellNumber(row, "lift") })),
-      curvatureWindow: CURVATURE_WINDOW,
-    });
+  if (rows !== undefined) return measuredCurve(rows);
   const shared = { greatestLift: n[`L_${index}`]!, centre: after * n[`theta_c${index}`]! };
   const [longer, shorter] = [n[`D_${index}`], n[`D_${index}2`]];
   if (longer === undefined)
     return polynomialLiftCurve({ ...shared, duration: { duration: shorter!, lift: n.l_2! } });
   if (shorter === undefined)
     return polynomialLiftCurve({ ...shared, duration: { duration: longer, lift: n.l_1! } });
-  return standInLiftCurve({
-    ...shared,
-    longer: { duration: longer, lift: n.l_1! },
-    shorter: { duration: shorter, lift: n.l_2! },
-  });
+  return throughTwo({ ...shared, longer, longerAt: n.l_1!, shorter, shorterAt: n.l_2! });
 }
 
 /** What the piston under a valve needs: the crank drive, the shut valve's distance and its tilt. */

@@ -45,7 +45,7 @@ export const mainBearingLeastFilm = quantity({
     };
     const share = (samples: Float64Array) => samples.map((force) => force / lands);
     // The journal turns clockwise in this frame, the shell stands still.
-    const meanTurning = () => -1 / 2;
+    const meanTurning = -1 / 2;
     const films = mainLoadCycles(numbers, tables, route).map(({ x, y }) =>
       leastFilm(sizes, { x: share(x), y: share(y) }, meanTurning),
     );

@@ -1,11 +1,10 @@
-import { crankpinLoadCycle, cycleValue } from "@trialfit/mechanics";
 import { leastFilm } from "../../bearings/leastFilm.ts";
 import { quantity } from "../../Quantity.ts";
 import {
+  crankpinCycle,
   cycleForceExample,
   cycleForceInputs,
   cycleForceMethod,
-  runningCylinder,
 } from "../../runningCylinder.ts";
 
 export const rodBearingLeastFilm = quantity({
@@ -26,9 +25,9 @@ export const rodBearingLeastFilm = quantity({
   },
   method: `${cycleForceMethod} The crankpin’s path in its clearance is followed by the mobility method of a short bearing until the cycle closes; the least film is taken.`,
   compute: (numbers) => {
-    const cycle = crankpinLoadCycle(runningCylinder(numbers));
+    const cycle = crankpinCycle(numbers);
     // The crankpin turns clockwise in this frame, the rod swings.
-    const meanTurning = (angle: number) => (cycleValue(cycle.swing, angle) - 1) / 2;
+    const meanTurning = cycle.swing.map((swing) => (swing - 1) / 2);
     const { mu_o, n_P, D_p, L, C_rh } = numbers;
     const sizes = { viscosity: mu_o, angularSpeed: n_P, journalDiameter: D_p, length: L, clearance: C_rh };
     return leastFilm(sizes, cycle, meanTurning);
