@@ -9,9 +9,9 @@ import type { Readable } from "node:stream";
 import { fileURLToPath } from "node:url";
 import { smallBuilds } from "../cli/streamBuilds.ts";
 
-const MOST = Number(process.env.TRIALFIT_BENCH_LINES ?? 10_000);
-/** From so many lines on everything that is remembered of lines is as full as it gets. */
-const FULL = Number(process.env.TRIALFIT_BENCH_LEAST ?? 100_000);
+const MOST = Number(process.env.TRIALFIT_BENCH_LINES ?? 30_000);
+/** From so many lines on the use must be flat: then all code is compiled and what is remembered for every build is there. */
+const FULL = Number(process.env.TRIALFIT_BENCH_LEAST ?? 10_000);
 /** Share by which the use of memory may differ between lines that are full. */
 const FLAT = 0.05;
 const MEGA = 1e6;

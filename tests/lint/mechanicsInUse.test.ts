@@ -8,7 +8,8 @@ const reasons: Readonly<Record<string, string>> = {
   ...because(
     "one angle, place or state of what a quantity takes the extreme of, for whoever steps through it by hand",
     `burntShare crankTorque crankpinLoad pistonToValveAxialAt rodAxialForce sideThrust singleCylinderResidualAt
-    squishVelocity wallGasSpeed wallHeatTransfer shortBearingMobility runClosedCycle pressureTraceForHeat`,
+    squishVelocity wallGasSpeed wallHeatTransfer shortBearingMobility runClosedCycle pressureTraceForHeat
+    shortBearingLoad stateFactor cycleValue`,
   ),
   ...because(
     "turns round a function that a quantity uses; the solver of sizes finds such values from any quantity",
@@ -19,7 +20,7 @@ const reasons: Readonly<Record<string, string>> = {
     "a second way, exact or by another book, to which tests hold the one in use",
     `wedgeThreadTorque stressAreaUnified thickCylinderHoopStress holzerResidual overlapStiffness
     shortBearingSommerfeld shortBearingAttitude finiteBearingLoad finiteFilm frictionVariable petroffPower
-    waltherViscosity rodToCylinderProfile steppedShaftStiffness equivalentShaftLength`,
+    waltherViscosity rodToCylinderProfile steppedShaftStiffness equivalentShaftLength leastFilmOverCycle`,
   ),
   ...because(
     "solves the films of which the table in use is made, when that is written anew",
