@@ -1,6 +1,7 @@
 import { compareBuilds } from "../compare/compareBuilds.ts";
 import { quantities } from "../derive/generated/quantities.ts";
 import { type EvaluateOptions, evaluation } from "../evaluate.ts";
+import type { StopSignal } from "../live/refine.ts";
 import type { Build } from "../read/Build.ts";
 import { RoomFinder } from "./findRoom.ts";
 import type { Override } from "./Paper.ts";
@@ -8,37 +9,59 @@ import type { PaperSource } from "./PaperSource.ts";
 import { Printer } from "./print/Printer.ts";
 import type { UnitChoice } from "./print/paperUnits.ts";
 import { restsOnFields } from "./restsOn.ts";
+import { takeTurns } from "./takeTurns.ts";
 
-/** What papers are written with, whichever they are. */
-export interface SourceOptions extends Pick<EvaluateOptions, "rules" | "sets"> {
+/** How papers are printed and what is let pass: what changes without judging the build again. */
+export interface PaperTerms {
   readonly units?: UnitChoice;
-  /** The state before this one, for the change record. */
-  readonly before?: Build;
   /** By the id of a paper, or of a paper and a part (`order-list piston`): who lets it pass, and why. */
   readonly overrides?: ReadonlyMap<string, Override>;
 }
 
-/** Evaluates a build and gathers everything that papers are written from. @throws what `evaluate` throws */
+/** What papers are written with, whichever they are. */
+export interface SourceOptions extends PaperTerms, Pick<EvaluateOptions, "rules" | "sets"> {
+  /** The state before this one, for the change record. */
+  readonly before?: Build;
+  /** When it is aborted, the work ends with its reason at the next breath. */
+  readonly signal?: StopSignal;
+}
+
+/** The same source, printed in other units or with other things let pass. */
+export function onTerms(source: PaperSource, { units, overrides }: PaperTerms): PaperSource {
+  return {
+    ...source,
+    print: new Printer(units ?? "written", source.values),
+    overrides: overrides ?? new Map(),
+  };
+}
+
+/**
+ * Evaluates a build and gathers everything that papers are written from.
+ * @throws what `evaluate` throws; the reason of the signal when it was aborted
+ */
 export async function makePaperSource(build: Build, options: SourceOptions): Promise<PaperSource> {
-  const { sets, rules, before } = options;
+  const { sets, rules, before, signal } = options;
   const terms = { ...(sets === undefined ? {} : { sets }), ...(rules === undefined ? {} : { rules }) };
   const judging = evaluation(build, terms);
-  const report = await judging.finish();
+  for await (const piece of judging.work()) await takeTurns(piece, signal);
+  const report = await judging.report();
   const { values } = judging;
   const verdicts = new Map(report.verdicts.map((one) => [one.rule, one]));
   const restsOn = restsOnFields(values);
   const holding = judging.rules.filter(({ file }) => verdicts.get(file.id)?.verdict === "holds");
   const rooms = new RoomFinder(values, holding, quantities, restsOn);
-  return {
+  const source: PaperSource = {
     build,
     values,
     report,
     rules: new Map(judging.rules.map((rule) => [rule.file.id, rule])),
     verdicts,
-    print: new Printer(options.units ?? "written", values),
-    overrides: options.overrides ?? new Map(),
+    print: new Printer("written", values),
+    overrides: new Map(),
     change: before === undefined ? undefined : await compareBuilds(before, build, terms),
     room: (path) => rooms.room(path),
+    roomInSteps: (path) => rooms.roomInSteps(path),
     restsOn,
   };
+  return onTerms(source, options);
 }
