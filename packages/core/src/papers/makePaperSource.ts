@@ -1,8 +1,10 @@
 import { compareBuilds } from "../compare/compareBuilds.ts";
 import { quantities } from "../derive/generated/quantities.ts";
 import { type EvaluateOptions, evaluation } from "../evaluate.ts";
+import type { Evaluation } from "../live/Evaluation.ts";
 import type { StopSignal } from "../live/refine.ts";
 import type { Build } from "../read/Build.ts";
+import type { Report } from "../report/Report.ts";
 import { RoomFinder } from "./findRoom.ts";
 import type { Override } from "./Paper.ts";
 import type { PaperSource } from "./PaperSource.ts";
@@ -35,16 +37,13 @@ export function onTerms(source: PaperSource, { units, overrides }: PaperTerms): 
   };
 }
 
-/**
- * Evaluates a build and gathers everything that papers are written from.
- * @throws what `evaluate` throws; the reason of the signal when it was aborted
- */
-export async function makePaperSource(build: Build, options: SourceOptions): Promise<PaperSource> {
-  const { sets, rules, before, signal } = options;
-  const terms = { ...(sets === undefined ? {} : { sets }), ...(rules === undefined ? {} : { rules }) };
-  const judging = evaluation(build, terms);
-  for await (const piece of judging.work()) await takeTurns(piece, signal);
-  const report = await judging.report();
+const termsOf = ({ sets, rules }: SourceOptions) => ({
+  ...(sets === undefined ? {} : { sets }),
+  ...(rules === undefined ? {} : { rules }),
+});
+
+/** Gathers what papers are written from out of an evaluation and its report. */
+function sourceOf(judging: Evaluation, build: Build, report: Report, options: SourceOptions): PaperSource {
   const { values } = judging;
   const verdicts = new Map(report.verdicts.map((one) => [one.rule, one]));
   const restsOn = restsOnFields(values);
@@ -58,10 +57,37 @@ export async function makePaperSource(build: Build, options: SourceOptions): Pro
     verdicts,
     print: new Printer("written", values),
     overrides: new Map(),
-    change: before === undefined ? undefined : await compareBuilds(before, build, terms),
+    change: undefined,
     room: (path) => rooms.room(path),
     roomInSteps: (path) => rooms.roomInSteps(path),
     restsOn,
   };
   return onTerms(source, options);
+}
+
+/**
+ * Evaluates a build and gathers everything that papers are written from.
+ * @throws what `evaluate` throws; the reason of the signal when it was aborted
+ */
+export async function makePaperSource(build: Build, options: SourceOptions): Promise<PaperSource> {
+  const { before, signal } = options;
+  const terms = termsOf(options);
+  const judging = evaluation(build, terms);
+  for await (const piece of judging.work()) await takeTurns(piece, signal);
+  const source = sourceOf(judging, build, await judging.report(), options);
+  return before === undefined ? source : { ...source, change: await compareBuilds(before, build, terms) };
+}
+
+/**
+ * The same where the build was judged already.
+ * @param report of the whole build by the same rules, without a stage
+ */
+export function judgedPaperSource(build: Build, report: Report, options: SourceOptions): PaperSource {
+  return sourceOf(evaluation(build, termsOf(options)), build, report, options);
+}
+
+/** A source in which nothing was judged: what papers are, not what they say of this build. */
+export async function unjudgedPaperSource(build: Build): Promise<PaperSource> {
+  const judging = evaluation(build, {});
+  return sourceOf(judging, build, await judging.report(), {});
 }

@@ -12,11 +12,11 @@ const BREATH = 40;
 export async function takeTurns<T>(steps: Steps<T>, signal: StopSignal | undefined): Promise<T> {
   let begun = Date.now();
   for (;;) {
+    if (signal?.aborted === true) throw signal.reason;
     const step = steps.next();
     if (step.done === true) return step.value;
     if (Date.now() - begun < BREATH) continue;
     await takeBreath();
-    if (signal?.aborted === true) throw signal.reason;
     begun = Date.now();
   }
 }

@@ -1,5 +1,5 @@
-import type { Build } from "../read/Build.ts";
 import type { StopSignal } from "../live/refine.ts";
+import type { Build } from "../read/Build.ts";
 import { nearestWord } from "../read/nearestWord.ts";
 import type { Report } from "../report/Report.ts";
 import { makePaperSource, onTerms, type PaperTerms, type SourceOptions } from "./makePaperSource.ts";
