@@ -2,7 +2,7 @@
 
 export { isReleased } from "./papers/gates.ts";
 export { type Limits, limitsOf } from "./papers/limitsOf.ts";
-export { makePaperSource, type PaperTerms, type SourceOptions } from "./papers/makePaperSource.ts";
+export { makePaperSource, onTerms, type PaperTerms, type SourceOptions } from "./papers/makePaperSource.ts";
 export {
   type MeasuringPlan,
   measuringPlan,
