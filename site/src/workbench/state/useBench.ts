@@ -14,6 +14,7 @@ import type {
 } from "../protocol.ts";
 import { History } from "./History.ts";
 import { keepText } from "./keepText.ts";
+import { placeKey } from "./placeKey.ts";
 import { UnpackReport } from "./UnpackReport.ts";
 
 export interface BenchState {
@@ -66,10 +67,6 @@ const empty: BenchState = {
   sheet: undefined,
   failure: undefined,
 };
-
-/** The name of a place where a reading is taken. */
-export const placeKey = ({ entry, position, height, direction }: SheetRow): string =>
-  [entry, position, height, direction].filter((word) => word !== "").join(" ");
 
 /** What the worker told, its reports whole. */
 type Told = Exclude<FromWorker, { kind: "report" }> | Unpacked;

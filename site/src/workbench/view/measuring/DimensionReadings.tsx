@@ -1,7 +1,7 @@
 import type { Limits, PlannedDimension } from "trialfit/papers";
 import type { FormField, Taking } from "../../protocol.ts";
 import type { Circumstances, Tool } from "../../state/Circumstances.ts";
-import { placeKey } from "../../state/useBench.ts";
+import { placeKey } from "../../state/placeKey.ts";
 import { ReadingRow } from "./ReadingRow.tsx";
 import { RulesOn } from "./RulesOn.tsx";
 import type { RuleStanding } from "./standing.ts";
