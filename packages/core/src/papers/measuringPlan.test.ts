@@ -52,6 +52,10 @@ describe("a measuring plan", () => {
       places.filter(({ reading }) => reading !== undefined).map(({ place, reading }) => [place, reading]),
     );
     expect(readings).toEqual([["cylinder 2, top, across", "86.504 mm"]]);
+    const predictions = after
+      .find(({ path }) => path === "block.bore")!
+      .places.map(({ row }) => row.predicted);
+    expect(new Set(predictions)).toEqual(new Set(["86.500"]));
   }, 120_000);
 
   it("has no limits for what is not on the sheet", async () => {

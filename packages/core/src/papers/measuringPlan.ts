@@ -2,6 +2,7 @@ import type { Build } from "../read/Build.ts";
 import { parseSource } from "../read/parseSource.ts";
 import type { Report } from "../report/Report.ts";
 import { judgedPaperSource, type SourceOptions } from "./makePaperSource.ts";
+import type { PaperSource } from "./PaperSource.ts";
 import { type SheetRow, sheetRows } from "./print/sheetRows.ts";
 import { placeOf, type Slot } from "./slotsOf.ts";
 import { entryAt } from "./takeIn/entryAt.ts";
@@ -37,6 +38,16 @@ function slotOf({ entry: path, position, height, direction }: SheetRow): Slot {
   };
 }
 
+/** Values with what was planned in the place of what was measured at some places only: it goes on being predicted. */
+function asPlanned({ values }: PaperSource): PaperSource["values"] {
+  return new Map(
+    [...values].map(([path, value]) => [
+      path,
+      value.kind === "dimension" ? (value.elsewhere ?? value) : value,
+    ]),
+  );
+}
+
 /**
  * The measurement sheet as something to fill in on a screen: its rows, by dimension, with what was measured already.
  * @param text the build file
@@ -52,7 +63,7 @@ export function measuringPlan(
   const source = judgedPaperSource(build, report, options);
   const { data } = parseSource(text, build.name);
   const byPath = new Map<string, SheetRow[]>();
-  for (const row of sheetRows({ ...source, room: () => ({ rules: 0 }) }))
+  for (const row of sheetRows({ ...source, values: asPlanned(source), room: () => ({ rules: 0 }) }))
     byPath.set(row.entry, [...(byPath.get(row.entry) ?? []), row]);
   return [...byPath].map(([path, rows]) => ({
     path,

@@ -145,7 +145,7 @@ export class Bench {
     try {
       sheet =
         message.kind === "take"
-          ? takeRows(this.text, this.file, [{ line: 1, row: message.row }], "the reading")
+          ? takeRows(this.text, this.file, [{ line: 1, row: message.row }], "the reading", "")
           : takeReadings(this.text, this.file, message.text, message.file);
     } catch (error) {
       if (!(error instanceof InputError)) throw error;

@@ -58,29 +58,37 @@ function slotOf({ row }: FilledRow, spec: DimensionSpec, build: Build): Slot {
   };
 }
 
-/** Where the build has a value, its size there before the reading. */
+/** What the build predicts at a slot: while others were measured and this one was not, what was planned for it. */
 function predicted(build: Build, slot: Slot): DimensionValue | undefined {
   const value = build.values.get(slot.path);
-  return value?.kind === "dimension" ? value : undefined;
+  return value?.kind === "dimension" ? (value.elsewhere ?? value) : undefined;
 }
 
-function checkPlausible(reading: number, text: string, slot: Slot, build: Build, reason: string): void {
+function checkPlausible(
+  reading: number,
+  text: string,
+  slot: Slot,
+  build: Build,
+  reason: string,
+  reasonAt: string,
+): void {
   const value = predicted(build, slot);
   const doubt = value === undefined ? undefined : doubtReading(reading, value);
   if (doubt === undefined || reason !== "") return;
   refuse(
     "reading",
     `${text}, ${doubt.looksLike}`,
-    `near ${formatNumber(value!.nominal, value!.unit, { digits: 6 })}, which the build predicts; measure again, or say in "correction because" why it is right`,
+    `near ${formatNumber(value!.nominal, value!.unit, { digits: 6 })}, which the build predicts; measure again, or say${reasonAt} why it is right`,
   );
 }
 
 /**
  * What a row says, held to the build.
+ * @param reasonAt where a reason is given, as a refusal says it
  * @throws RowRefusal for what does not go with the build, or is hardly what was meant; DimensionError for a size that
  * cannot be read
  */
-export function readingOf(row: FilledRow, build: Build): Reading {
+export function readingOf(row: FilledRow, build: Build, reasonAt: string): Reading {
   const { row: cells } = row;
   const spec = specOf(cells.entry);
   const slot = slotOf(row, spec, build);
@@ -92,7 +100,7 @@ export function readingOf(row: FilledRow, build: Build): Reading {
     /^[+-]?0*\.?0* /.test(text) ? { ...syntax, wordRequired: false } : syntax,
   );
   const sign = parsed.word === undefined ? 1 : (spec.signs?.[parsed.word] ?? 1);
-  checkPlausible(sign * parsed.nominal, text, slot, build, cells["correction because"]);
+  checkPlausible(sign * parsed.nominal, text, slot, build, cells["correction because"], reasonAt);
   const uncertainty = cells.uncertainty === "" ? undefined : withUnit(cells.uncertainty, cells.unit);
   const temperature =
     cells["part temperature"] === ""

@@ -40,6 +40,7 @@ export interface TakenSheet {
  * @param text the build file
  * @param rows those that have a reading
  * @param sheetFile how the sheet is named where a row is refused
+ * @param reasonAt where a reason is given, as a refusal says it
  * @throws InputError when the build file cannot be read
  */
 export function takeRows(
@@ -47,6 +48,7 @@ export function takeRows(
   file: string,
   rows: readonly FilledRow[],
   sheetFile: string,
+  reasonAt = ' in "correction because"',
 ): TakenSheet {
   const build = readBuildText(text, file);
   const { data } = parseSource(text, file);
@@ -58,7 +60,7 @@ export function takeRows(
   for (const row of rows) {
     const place = { file: sheetFile, line: row.line, column: 1 };
     try {
-      const reading = readingOf(row, build);
+      const reading = readingOf(row, build, reasonAt);
       const { path } = reading.slot;
       const before = entries.get(path) ?? entryAt(data, path);
       const there = readingAt(before, reading.slot);
@@ -70,7 +72,7 @@ export function takeRows(
         refuse(
           "reading",
           `${reading.text}, where ${there} was measured before`,
-          'a reason in "correction because": nothing measured is overwritten',
+          `a reason${reasonAt}: nothing measured is overwritten`,
         );
       const spec = specOf(path);
       const places = spec.per === undefined ? undefined : countOf(spec.per, build.values);

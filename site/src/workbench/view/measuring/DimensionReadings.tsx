@@ -1,4 +1,4 @@
-import type { Limits, PlannedDimension } from "trialfit/papers";
+import type { Limits, PlannedDimension, PlannedPlace } from "trialfit/papers";
 import type { FormField, Taking } from "../../protocol.ts";
 import type { Circumstances, Tool } from "../../state/Circumstances.ts";
 import { placeKey } from "../../state/placeKey.ts";
@@ -17,7 +17,7 @@ interface Props {
   readonly standing: RuleStanding;
   readonly takings: Readonly<Record<string, Taking>>;
   readonly change: (part: Partial<Circumstances>) => void;
-  readonly take: (place: PlannedDimension["places"][number], reading: string, because: string) => void;
+  readonly take: (place: PlannedPlace, reading: string, because: string) => void;
 }
 
 /** What a dimension is predicted to be, and between which sizes it may lie. */
@@ -29,6 +29,19 @@ function limitWords(limits: Props["limits"], unit: string): string {
     size === "" ? [] : [`${way} ${size} ${unit}${by === undefined ? "" : ` (${by})`}`.trim()];
   const ends = [...end("from", lowest, lowestBy), ...end("up to", highest, highestBy)];
   return ends.length === 0 ? "No rule ends it near by." : `May lie ${ends.join(", ")}.`;
+}
+
+/** Places by cylinder, crankpin or main bearing, where there are several at each. */
+function grouped(
+  places: readonly PlannedPlace[],
+): readonly (readonly [within: string, own: readonly PlannedPlace[]])[] {
+  const several = places.some(({ row }) => row.height !== "" || row.direction !== "");
+  const groups = new Map<string, PlannedPlace[]>();
+  for (const one of places) {
+    const within = several ? one.place.split(", ")[0]! : "";
+    groups.set(within, [...(groups.get(within) ?? []), one]);
+  }
+  return [...groups];
 }
 
 /** One dimension with all its places: how it is measured, what is predicted, a box for each reading. */
@@ -70,20 +83,27 @@ export function DimensionReadings(props: Props) {
           />
         </label>
       </div>
-      <ul class="places" aria-label={`Readings: ${first.dimension}`}>
-        {places.map((place) => (
-          <ReadingRow
-            key={placeKey(place.row)}
-            place={place}
-            field={field}
-            id={`reading-${placeKey(place.row).replace(/[^\w]+/g, "-")}`}
-            limits={limits === "none" ? undefined : limits}
-            taking={takings[placeKey(place.row)]}
-            take={(reading, because) => take(place, reading, because)}
-          />
-        ))}
-      </ul>
       <RulesOn standing={standing} count={rules.length} />
+      {grouped(places).map(([within, own]) => (
+        <div key={within} class="position">
+          {within !== "" && <h4>{within}</h4>}
+          <ul class="places" aria-label={`Readings: ${first.dimension}${within === "" ? "" : `, ${within}`}`}>
+            {own.map((place) => (
+              <ReadingRow
+                key={placeKey(place.row)}
+                place={place}
+                within={within}
+                field={field}
+                id={`reading-${placeKey(place.row).replace(/[^\w]+/g, "-")}`}
+                limits={limits === "none" ? undefined : limits}
+                taking={takings[placeKey(place.row)]}
+                gravest={standing[0]?.word}
+                take={(reading, because) => take(place, reading, because)}
+              />
+            ))}
+          </ul>
+        </div>
+      ))}
       <p class="quiet">
         <code>{path}</code>
       </p>

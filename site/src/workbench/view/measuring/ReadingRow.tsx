@@ -1,5 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
+import type { VerdictWord } from "trialfit";
 import type { Limits, PlannedPlace } from "trialfit/papers";
+import { VerdictMark } from "../../../components/VerdictMark.tsx";
 import type { FormField, Taking } from "../../protocol.ts";
 import { decimal, shownReading } from "./filledRow.ts";
 import { placeBetween } from "./standing.ts";
@@ -13,6 +15,10 @@ interface Props {
   readonly taking: Taking | undefined;
   /** Takes a reading, with the reason of a correction or of one that is unlikely. */
   readonly take: (reading: string, because: string) => void;
+  /** What of the place stands above the row already: `cylinder 3`. */
+  readonly within: string;
+  /** The gravest verdict of the rules that rest on the dimension. */
+  readonly gravest: VerdictWord | "pending" | undefined;
 }
 
 /** A number and the word for its sign, where the dimension has words. */
@@ -28,7 +34,7 @@ function goOn(box: HTMLElement): void {
 }
 
 /** One place where a reading is taken: a large box, what is predicted, and what came of it. */
-export function ReadingRow({ place, field, id, limits, taking, take }: Props) {
+export function ReadingRow({ place, field, id, limits, taking, take, within, gravest }: Props) {
   const { row, place: words, reading } = place;
   const { words: signs = [], range = [] } = field ?? {};
   const stored = shownReading(reading, row.unit);
@@ -38,7 +44,6 @@ export function ReadingRow({ place, field, id, limits, taking, take }: Props) {
   // What another hand changed (undo, another file, the reading itself) outranks what was typed.
   useEffect(() => {
     setDraft(undefined);
-    setSent(undefined);
     setBecause("");
   }, [reading, row.unit]);
   const shown = draft ?? stored;
@@ -58,7 +63,16 @@ export function ReadingRow({ place, field, id, limits, taking, take }: Props) {
   const change = reading !== undefined && draft !== undefined && decimal(draft) !== stored;
   return (
     <li class={`place ${reading === undefined ? "" : "read"} ${refused === undefined ? "" : "refused"}`}>
-      <label for={id}>{label}</label>
+      <label for={id}>
+        {within === "" ? (
+          label
+        ) : (
+          <>
+            <span class="sr-only">{within}, </span>
+            {label.slice(within.length + 2)}
+          </>
+        )}
+      </label>
       <span class="entry">
         <input
           id={id}
@@ -107,6 +121,12 @@ export function ReadingRow({ place, field, id, limits, taking, take }: Props) {
           <span class="quiet">
             {row.predicted === "" ? "nothing predicted" : `predicted ${row.predicted}`}
           </span>
+        )}
+        {refused === undefined && sent !== undefined && decimal(sent) === stored && gravest !== undefined && (
+          <>
+            {" "}
+            <span class="quiet">rules on it:</span> <VerdictMark word={gravest} />
+          </>
         )}
         {change && refused === undefined && sent !== shown && <span class="quiet"> · was {reading}</span>}
       </p>
