@@ -123,10 +123,9 @@ export function ReadingRow({ place, field, id, limits, taking, take, within, gra
           </span>
         )}
         {refused === undefined && sent !== undefined && decimal(sent) === stored && gravest !== undefined && (
-          <>
-            {" "}
+          <span class="rules">
             <span class="quiet">rules on it:</span> <VerdictMark word={gravest} />
-          </>
+          </span>
         )}
         {change && refused === undefined && sent !== shown && <span class="quiet"> · was {reading}</span>}
       </p>

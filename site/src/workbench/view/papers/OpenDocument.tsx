@@ -1,18 +1,24 @@
-import { useEffect, useMemo } from "preact/hooks";
-
 interface Props {
   readonly html: string;
   /** What is opened, for those who hear only this. */
   readonly label: string;
 }
 
-/** A link to a document that the page holds: it opens beside it, to read and to print. Nothing leaves the machine. */
+/** Opened documents: kept as long as the page is, so that a reader of one can load it again. */
+const opened = new Map<string, string>();
+
+function open(html: string): void {
+  const address = opened.get(html) ?? URL.createObjectURL(new Blob([html], { type: "text/html" }));
+  opened.set(html, address);
+  window.open(address, "_blank", "noopener");
+}
+
+/** Opens a document that the page holds beside it, to read and to print. Nothing leaves the machine. */
 export function OpenDocument({ html, label }: Props) {
-  const address = useMemo(() => URL.createObjectURL(new Blob([html], { type: "text/html" })), [html]);
-  useEffect(() => () => URL.revokeObjectURL(address), [address]);
+  // Not a link: browsers fetch what a link may lead to ahead of time, and the page allows that for its own files only.
   return (
-    <a class="open-document" href={address} target="_blank" rel="noopener" aria-label={`Open ${label}`}>
+    <button type="button" aria-label={`Open ${label}`} onClick={() => open(html)}>
       Open
-    </a>
+    </button>
   );
 }
