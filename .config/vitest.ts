@@ -10,6 +10,7 @@ export default defineConfig({
       { find: /^@trialfit\/mechanics$/, replacement: at("packages/mechanics/src/index.ts") },
       { find: /^@trialfit\/rules$/, replacement: at("rules/src/index.ts") },
       { find: /^trialfit$/, replacement: at("packages/core/src/index.ts") },
+      { find: /^trialfit\/papers$/, replacement: at("packages/core/src/papers.ts") },
     ],
   },
   test: {

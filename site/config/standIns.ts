@@ -8,6 +8,7 @@ const packages: Readonly<Record<string, string>> = {
   "jsonpath-plus": at("noPaths"),
   eventemitter2: at("noListeners"),
   "hash-it": at("noHashes"),
+  clone: at("plainCopy"),
   "preact-render-to-string": at("markup"),
   "preact/jsx-runtime": at("markup"),
 };
@@ -24,6 +25,38 @@ const files: Readonly<Record<string, string>> = {
       if (custom !== undefined || name !== "failsafe") throw new Error("a worker reads plain texts only");
       return [map, seq, string];
     }`,
+  "/yaml/browser/dist/schema/yaml-1.1/merge.js": `
+    export const merge = {};
+    export const isMergeKey = () => false;
+    export function addMergeToJSMap() {
+      throw new Error("a worker merges no keys");
+    }`,
+  "/yaml/browser/dist/doc/applyReviver.js": `
+    export function applyReviver() {
+      throw new Error("a worker reads what is written");
+    }`,
+  "/yaml/browser/dist/parse/cst-visit.js": `
+    export function visit() {
+      throw new Error("a worker visits no tokens");
+    }`,
+  // Nothing in a worker asks for engines drawn within the tolerances.
+  "/core/dist/judge/sampleVerdicts.js": `
+    export const MOST_DRAWS = 0;
+    export function checkDrawing() {
+      throw new Error("a worker draws no engines");
+    }
+    export const sampleInSteps = checkDrawing;
+    export const sampleVerdicts = checkDrawing;`,
+  "/core/dist/report/describeLikely.js": `
+    export function likelyLines(verdict, { statistics }) {
+      if (statistics !== undefined) spreadText();
+      return [];
+    }
+    export function spreadText() {
+      throw new Error("a worker draws no engines and explains no quantity");
+    }
+    export const rootSumSquareText = spreadText;
+    export const sampledText = spreadText;`,
   // A worker knows the shipped rules only, which were validated when the catalog was built.
   "/generated/validateRuleFile.js": "export default () => true;",
 };

@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url";
 import type { Plugin, UserConfig } from "vite";
 import { constantsApart } from "./apart/constantsApart.ts";
+import { leaveOut } from "./leaveOut/leaveOut.ts";
 import { standIns } from "./standIns.ts";
 
 const at = (path: string) => fileURLToPath(new URL(`../src/${path}`, import.meta.url));
@@ -17,7 +18,7 @@ function noStyles(): Plugin {
 
 /** How scripts and workers of the site are built. */
 export const viteOptions: UserConfig = {
-  worker: { format: "es", plugins: () => [noStyles(), standIns(), constantsApart()] },
+  worker: { format: "es", plugins: () => [noStyles(), standIns(), leaveOut(), constantsApart()] },
   resolve: {
     alias: [
       {

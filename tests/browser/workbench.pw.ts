@@ -173,6 +173,9 @@ test("before it is touched it has asked for no more script than it says", async 
     `the workbench ${sizes.size} scripts, ${(total / 1000).toFixed(1)} kB compressed before it is touched`,
   );
   expect([...sizes.keys()].some((url) => /\/Bench-/.test(url))).toBe(true);
+  expect(
+    [...sizes.keys()].filter((url) => /\/(Desk|measure|MeasuringPanel|PapersPanel)[-.]/.test(url)),
+  ).toEqual([]);
   expect(total).toBeLessThan(190_000);
 });
 

@@ -7,12 +7,15 @@ import {
   instruments,
   parts,
   quantities,
+  readBuildText,
   stages,
   unitOf,
   unitsLike,
   waysOfMaking,
 } from "trialfit";
+import { paperPurposes } from "trialfit/papers";
 import type { FormData, FormField } from "../workbench/protocol.ts";
+import { demoTexts } from "./demoTexts.ts";
 import { spaced } from "./names.ts";
 import { rulesRestingOn } from "./usage.ts";
 
@@ -59,6 +62,9 @@ function fieldOf({ path, spec }: Field): FormField {
   };
 }
 
+/** It gives every paper something to say. */
+const fullBuild = readBuildText(demoTexts.find(({ id }) => id === "harrow-eight")!.text, "harrow-eight");
+
 const all = [...fields.values()];
 
 /** The form of a build, from the declarations of its fields. */
@@ -85,5 +91,6 @@ export const formData: FormData = {
     .sort((a, b) => (a.label < b.label ? -1 : 1)),
   stages: stages.map((id) => ({ id, label: spaced(id) })),
   sets: setFiles.map(({ id, title }) => ({ id, label: title })),
+  papers: await paperPurposes(fullBuild),
   ruleParts: parts.map(({ spec }) => ({ id: spec.id, label: spec.label })),
 };

@@ -1,4 +1,5 @@
 import type { PositionKind, Provenance, Stage, Tone, VerdictWord } from "trialfit";
+import type { MeasuringPlan, PaperPurpose, SheetRow, UnitChoice } from "trialfit/papers";
 import type { BandPicture } from "../data/bandPicture.ts";
 
 /** What a form says of one dimension beside its size. */
@@ -157,7 +158,22 @@ export type ToWorker = { readonly revision: number } & (
   | { readonly kind: "judge"; readonly options: JudgeOptions }
   /** Keep the build as it is now, to compare later states with it; or let go of it. */
   | { readonly kind: "hold"; readonly text: string | undefined }
+  /** From now on tell what is to be measured, in these units. */
+  | { readonly kind: "measure"; readonly units: UnitChoice }
+  /** Take one filled row of the measurement sheet into the build. */
+  | { readonly kind: "take"; readonly row: SheetRow }
+  /** Take a filled measurement sheet into the build. */
+  | { readonly kind: "sheet"; readonly text: string; readonly file: string }
 );
+
+/** What came of readings that were to be taken into the build. */
+export interface Taking {
+  readonly taken: readonly { readonly label: string; readonly text: string; readonly instead?: string }[];
+  /** Readings that stand in the build already. */
+  readonly known: number;
+  /** Why others were not taken. */
+  readonly refused: readonly string[];
+}
 
 export type FromWorker = { readonly revision: number } & (
   | {
@@ -179,6 +195,8 @@ export type FromWorker = { readonly revision: number } & (
   /** No report: the file as a whole cannot be read. */
   | { readonly kind: "unread" }
   | { readonly kind: "change"; readonly view: DocumentView | undefined }
+  | { readonly kind: "plan"; readonly plan: MeasuringPlan }
+  | { readonly kind: "taken"; readonly of: SheetRow | string; readonly taking: Taking }
   | { readonly kind: "failed"; readonly message: string }
 );
 
@@ -260,6 +278,8 @@ export interface FormData {
   readonly sets: readonly Choice[];
   /** Parts by the names that rules give them. */
   readonly ruleParts: readonly Choice[];
+  /** The papers of the job, by what each is for. */
+  readonly papers: readonly PaperPurpose[];
 }
 
 /** Something to choose, with what it is. */

@@ -81,12 +81,22 @@ export interface Override {
   readonly because: string;
 }
 
+/** A line of a paper that waits for something by itself. */
+export interface GatedLine {
+  /** The name under which it is let pass: `order-list piston`. */
+  readonly pass: string;
+  readonly label: string;
+  readonly gate: Gate;
+}
+
 export interface Paper {
   readonly id: string;
   readonly title: string;
   /** What it is for and who uses it, in one sentence. */
   readonly purpose: string;
   readonly gate?: Gate;
+  /** Where single lines are held or released, not the paper as a whole. */
+  readonly lines?: readonly GatedLine[];
   readonly sections: readonly PaperSection[];
   /** Lines to sign, by what the signature says. */
   readonly signatures: readonly string[];

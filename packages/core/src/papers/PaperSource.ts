@@ -1,4 +1,5 @@
 import type { BuildChange } from "../compare/BuildChange.ts";
+import type { Steps } from "../derive/Steps.ts";
 import type { CompiledRule } from "../judge/CompiledRule.ts";
 import type { Build } from "../read/Build.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
@@ -23,6 +24,8 @@ export interface PaperSource {
   readonly change: BuildChange | undefined;
   /** Answers what each field may become, found when it is first asked for. */
   readonly room: (path: string) => Room;
+  /** The same in pieces, for whoever lets others have their turn. */
+  readonly roomInSteps: (path: string) => Steps<Room>;
   /** Whether a rule rests on a field, by the ways that this build takes. */
   readonly restsOn: (rule: CompiledRule, path: string) => boolean;
 }

@@ -1,7 +1,7 @@
 import { Standing } from "../choose/remedy/Standing.ts";
 import { StateFacts } from "../choose/remedy/StateFacts.ts";
 import { type Catalog, rootFinderOf } from "../derive/rootsOf.ts";
-import { finish } from "../derive/Steps.ts";
+import { finish, type Steps } from "../derive/Steps.ts";
 import type { CompiledRule } from "../judge/CompiledRule.ts";
 import type { VerdictWord } from "../judge/Verdict.ts";
 import type { DimensionValue, FieldValue } from "../read/FieldValue.ts";
@@ -77,26 +77,32 @@ export class RoomFinder {
 
   /** The room of a dimension, all others within their tolerances. */
   room(path: string): Room {
+    return finish(this.roomInSteps(path));
+  }
+
+  /** The same in pieces; what was found before comes at once. */
+  *roomInSteps(path: string): Steps<Room> {
     let room = this.found.get(path);
     if (room === undefined) {
-      room = this.find(path);
+      room = yield* this.find(path);
       this.found.set(path, room);
     }
     return room;
   }
 
-  private find(path: string): Room {
+  private *find(path: string): Steps<Room> {
     const value = this.values.get(path);
     const spec = fields.get(path)?.spec;
     if (value?.kind !== "dimension" || spec?.kind !== "dimension") return { rules: 0 };
     const here = this.base.moved(path, exactly(value, value.nominal));
-    const rules = this.rules
-      .filter((rule) => this.restsOn(rule, path) && holds(here, rule))
-      .sort((a, b) => this.cost(a) - this.cost(b));
+    const rules: CompiledRule[] = [];
+    for (const rule of this.rules)
+      if (this.restsOn(rule, path) && (yield* holds(here, rule))) rules.push(rule);
+    rules.sort((a, b) => this.cost(a) - this.cost(b));
     if (rules.length === 0) return { rules: 0 };
     const [least, most] = spec.range.map((edge) => parseDimension(edge, { unit: spec.unit }).nominal);
-    const low = this.end(path, value, rules, -1, least!);
-    const high = this.end(path, value, rules, 1, most!);
+    const low = yield* this.end(path, value, rules, -1, least!);
+    const high = yield* this.end(path, value, rules, 1, most!);
     return {
       rules: rules.length,
       ...(low === undefined ? {} : { low }),
@@ -110,29 +116,33 @@ export class RoomFinder {
   }
 
   /** The given distance, or so much less of it that the rule holds there over its whole band. */
-  private confirm(rule: CompiledRule, distance: number, moved: (distance: number) => Standing): number {
+  private *confirm(
+    rule: CompiledRule,
+    distance: number,
+    moved: (distance: number) => Standing,
+  ): Steps<number> {
     if (this.cost(rule) === 0) return distance;
     for (let share = 1; share > 0.05; share *= 0.8)
-      if (holds(moved(share * distance), rule)) return share * distance;
+      if (yield* holds(moved(share * distance), rule)) return share * distance;
     return 0;
   }
 
   /** The last size that way at which all rules hold. The first that does not ends it. */
-  private end(
+  private *end(
     path: string,
     value: DimensionValue,
     rules: readonly CompiledRule[],
     way: -1 | 1,
     edge: number,
-  ): RoomEnd | undefined {
+  ): Steps<RoomEnd | undefined> {
     const first = Math.max(value.high - value.low, 2e-5 * Math.abs(value.nominal), 1e-9 * Math.abs(edge));
     let reach = Math.min(first * 2 ** DOUBLINGS, Math.abs(edge - value.nominal));
     let ended: RoomEnd | undefined;
     const moved = (distance: number) => this.base.moved(path, exactly(value, value.nominal + way * distance));
     for (const rule of rules) {
       const seems = (distance: number) => holding.has(moved(distance).shortWord(rule));
-      const last = lastThatHolds(seems, first, reach);
-      const confirmed = this.confirm(rule, last ?? reach, moved);
+      const last = yield* lastThatHolds(seems, first, reach);
+      const confirmed = yield* this.confirm(rule, last ?? reach, moved);
       if (last === undefined && confirmed === reach) continue;
       reach = confirmed;
       ended = { value: value.nominal + way * reach, rule: rule.file.id };
@@ -141,15 +151,22 @@ export class RoomFinder {
   }
 }
 
-const holds = (standing: Standing, rule: CompiledRule): boolean => holding.has(finish(standing.word(rule)));
+function* holds(standing: Standing, rule: CompiledRule): Steps<boolean> {
+  return holding.has(yield* standing.word(rule));
+}
 
 /**
  * The last distance up to `reach` at which something holds that holds at 0, or undefined where it holds all the way.
  * Taken in doubling steps, so that what turns round far away is not taken for holding near by.
  */
-function lastThatHolds(at: (distance: number) => boolean, first: number, reach: number): number | undefined {
+function* lastThatHolds(
+  at: (distance: number) => boolean,
+  first: number,
+  reach: number,
+): Steps<number | undefined> {
   let [good, bad] = [0, Number.POSITIVE_INFINITY];
   for (let step = Math.min(first, reach); ; step = Math.min(2 * step, reach)) {
+    yield;
     if (!at(step)) {
       bad = step;
       break;
@@ -158,6 +175,7 @@ function lastThatHolds(at: (distance: number) => boolean, first: number, reach: 
     if (step >= reach) return undefined;
   }
   for (let halving = 0; halving < HALVINGS; halving += 1) {
+    yield;
     const middle = (good + bad) / 2;
     if (at(middle)) good = middle;
     else bad = middle;

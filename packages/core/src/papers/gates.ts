@@ -48,6 +48,9 @@ export function settlingFields(
   );
 }
 
+/** The name under which the order of a part is let pass. */
+export const orderPass = ({ key }: Pick<PartSpec, "key">): string => `order-list ${key}`;
+
 /** What the order of a part waits for: its gate, and what would settle an open stop rule on it. */
 export function orderGate(part: Pick<PartSpec, "key" | "id">, source: PaperSource): Gate {
   const { values, overrides } = source;
@@ -60,7 +63,7 @@ export function orderGate(part: Pick<PartSpec, "key" | "id">, source: PaperSourc
       ...fixed.map((path) => `decide: ${fieldLabel(path)}`),
       ...measured.map((place) => `measure: ${place}`),
     ],
-    ...overridden(overrides.get(`order-list ${part.key}`)),
+    ...overridden(overrides.get(orderPass(part))),
   };
 }
 

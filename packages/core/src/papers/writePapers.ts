@@ -1,10 +1,13 @@
+import type { StopSignal } from "../live/refine.ts";
 import type { Build } from "../read/Build.ts";
 import { nearestWord } from "../read/nearestWord.ts";
 import type { Report } from "../report/Report.ts";
-import { makePaperSource, type SourceOptions } from "./makePaperSource.ts";
+import { makePaperSource, onTerms, type PaperTerms, type SourceOptions } from "./makePaperSource.ts";
 import type { Override, Paper, PaperSet } from "./Paper.ts";
+import type { PaperSource } from "./PaperSource.ts";
 import { paperIds, paperKinds } from "./paperKinds.ts";
 import { type SheetRow, sheetRows } from "./print/sheetRows.ts";
+import { takeTurns } from "./takeTurns.ts";
 
 export interface PaperOptions extends SourceOptions {
   /** Ids of the papers to write; all that the build has something to say on unless given. */
@@ -13,6 +16,8 @@ export interface PaperOptions extends SourceOptions {
   readonly revision?: string;
   /** The day that is printed, `2026-03-14`. */
   readonly date: string;
+  /** Hears how far it is. */
+  readonly told?: (progress: PaperProgress) => void;
 }
 
 /** A set of papers with the report that they were written from. */
@@ -47,15 +52,44 @@ function checkOverrides(overrides: ReadonlyMap<string, Override>): void {
   }
 }
 
+/** How far the writing of papers is. */
+export interface PaperProgress {
+  /** Sizes whose room was found, of those that the papers ask for. Absent while the build is still being judged. */
+  readonly rooms?: { readonly found: number; readonly of: number };
+}
+
+/** Which papers are written from a source, and what is printed at their head. */
+export interface WritingOptions extends PaperTerms, Pick<PaperOptions, "only" | "revision" | "date"> {
+  readonly signal?: StopSignal;
+  /** Hears how far it is. */
+  readonly told?: (progress: PaperProgress) => void;
+}
+
+/** Paths of the dimensions whose room some papers ask for. */
+function roomsAsked(source: PaperSource, ids: readonly string[]): readonly string[] {
+  const asked = new Set<string>();
+  const room = (path: string) => {
+    asked.add(path);
+    return { rules: 0 };
+  };
+  const listening = { ...source, room };
+  for (const id of ids) paperKinds[id]!(listening);
+  return [...asked];
+}
+
 /**
- * Writes the papers of a build: everything on them comes from the build, the rules and the quantities.
- * @throws PaperError for a paper that does not exist, or one that is let pass without a name and a reason; what
- * `evaluate` throws
+ * Writes papers from a source. Where the room of a dimension takes long, others have their turn.
+ * @throws PaperError as `writePapers` does; the reason of the signal when it was aborted
  */
-export async function writePapers(build: Build, options: PaperOptions): Promise<WrittenPapers> {
+export async function writeFrom(given: PaperSource, options: WritingOptions): Promise<WrittenPapers> {
   const ids = wantedIds(options.only);
   checkOverrides(options.overrides ?? new Map());
-  const source = await makePaperSource(build, options);
+  const source = onTerms(given, options);
+  const rooms = roomsAsked(source, ids);
+  for (const [found, path] of rooms.entries()) {
+    options.told?.({ rooms: { found, of: rooms.length } });
+    await takeTurns(source.roomInSteps(path), options.signal);
+  }
   const { report } = source;
   const papers = ids.flatMap((id): readonly Paper[] => {
     const paper = paperKinds[id]!(source);
@@ -64,7 +98,7 @@ export async function writePapers(build: Build, options: PaperOptions): Promise<
   return {
     report,
     head: {
-      build: build.name,
+      build: source.build.name,
       revision: options.revision ?? "–",
       date: options.date,
       hash: report.build.hash.slice(0, 12),
@@ -73,4 +107,16 @@ export async function writePapers(build: Build, options: PaperOptions): Promise<
     papers,
     sheet: ids.includes("trial-sheet") ? sheetRows(source) : [],
   };
+}
+
+/**
+ * Writes the papers of a build: everything on them comes from the build, the rules and the quantities.
+ * @throws PaperError for a paper that does not exist, or one that is let pass without a name and a reason; what
+ * `evaluate` throws; the reason of the signal when it was aborted
+ */
+export async function writePapers(build: Build, options: PaperOptions): Promise<WrittenPapers> {
+  wantedIds(options.only);
+  checkOverrides(options.overrides ?? new Map());
+  options.told?.({});
+  return writeFrom(await makePaperSource(build, options), options);
 }

@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useLayoutEffect, useMemo, useReducer, useRef } from "preact/hooks";
+import type { MeasuringPlan, SheetRow, UnitChoice } from "trialfit/papers";
 import { startWorker } from "../../worker/startWorker.ts";
 import type {
   DocumentView,
@@ -7,11 +8,13 @@ import type {
   JudgeOptions,
   Places,
   ReportView,
+  Taking,
   ToWorker,
   Trouble,
 } from "../protocol.ts";
 import { History } from "./History.ts";
 import { keepText } from "./keepText.ts";
+import { placeKey } from "./placeKey.ts";
 import { UnpackReport } from "./UnpackReport.ts";
 
 export interface BenchState {
@@ -30,12 +33,18 @@ export interface BenchState {
   /** The state that later ones are compared with. */
   readonly held: string | undefined;
   readonly change: DocumentView | undefined;
+  /** What is to be measured, once somebody asked. */
+  readonly plan: MeasuringPlan | undefined;
+  /** What came of readings, by their place in the engine. */
+  readonly takings: Readonly<Record<string, Taking>>;
+  /** What came of the last sheet, and its name. */
+  readonly sheet: (Taking & { readonly file: string }) | undefined;
   readonly failure: string | undefined;
 }
 
 type Act =
   | { readonly kind: "told"; readonly message: Told; readonly by: string }
-  | { readonly kind: "busy" }
+  | { readonly kind: "busy"; readonly other: boolean }
   | { readonly kind: "history"; readonly history: History }
   | { readonly kind: "options"; readonly options: JudgeOptions }
   | { readonly kind: "held"; readonly text: string | undefined };
@@ -53,6 +62,9 @@ const empty: BenchState = {
   options: {},
   held: undefined,
   change: undefined,
+  plan: undefined,
+  takings: {},
+  sheet: undefined,
   failure: undefined,
 };
 
@@ -75,6 +87,13 @@ function told(state: BenchState, message: Told, by: string): BenchState {
       return { ...state, report: undefined, done: true };
     case "change":
       return { ...state, change: message.view };
+    case "plan":
+      return { ...state, plan: message.plan };
+    case "taken": {
+      const { of, taking } = message;
+      if (typeof of === "string") return { ...state, sheet: { ...taking, file: of } };
+      return { ...state, takings: { ...state.takings, [placeKey(of)]: taking } };
+    }
     case "failed":
       return { ...state, report: undefined, done: true, failure: message.message };
   }
@@ -85,7 +104,7 @@ function reduce(state: BenchState, act: Act): BenchState {
     case "told":
       return told(state, act.message, act.by);
     case "busy":
-      return { ...state, done: false };
+      return act.other ? { ...state, done: false, takings: {}, sheet: undefined } : { ...state, done: false };
     case "history":
       return { ...state, history: act.history };
     case "options":
@@ -103,6 +122,10 @@ export interface BenchActions {
   convert(path: string, unit: string): void;
   judge(options: JudgeOptions): void;
   hold(text: string | undefined): void;
+  /** Asks what is to be measured, and goes on being told. */
+  measure(units: UnitChoice): void;
+  take(row: SheetRow): void;
+  sheet(text: string, file: string): void;
   undo(): void;
   redo(): void;
   settle(): void;
@@ -127,10 +150,11 @@ export function useBench(): readonly [BenchState, BenchActions] {
     made.addEventListener("message", ({ data: sentBy }: MessageEvent<FromWorker>) => {
       // Reports rest on those before: one that comes too late is unpacked all the same.
       const data = sentBy.kind === "report" ? { ...sentBy, view: packing.unpack(sentBy.view) } : sentBy;
-      if (data.revision < revision.current && data.kind !== "text") return;
+      if (data.revision < revision.current && data.kind !== "text" && data.kind !== "taken") return;
       dispatch({ kind: "told", message: data, by: reasons.current.get(data.revision) ?? "" });
+      if (data.kind !== "text") return;
       reasons.current.delete(data.revision);
-      if (data.kind === "text" && data.text !== "") keepText(data.text);
+      if (data.text !== "") keepText(data.text);
     });
     worker.current = made;
     return () => made.terminate();
@@ -140,7 +164,7 @@ export function useBench(): readonly [BenchState, BenchActions] {
     revision.current += 1;
     reasons.current.set(revision.current, by);
     sent.current = performance.now();
-    dispatch({ kind: "busy" });
+    dispatch({ kind: "busy", other: order.kind === "open" });
     worker.current?.postMessage({ ...order, revision: revision.current });
   }, []);
 
@@ -168,6 +192,9 @@ export function useBench(): readonly [BenchState, BenchActions] {
         dispatch({ kind: "held", text });
         send({ kind: "hold", text });
       },
+      measure: (units) => send({ kind: "measure", units }),
+      take: (row) => send({ kind: "take", row }, `the reading ${row.reading} of ${placeKey(row)}`),
+      sheet: (text, file) => send({ kind: "sheet", text, file }, `the readings of ${file}`),
       undo: () => go(latest.current.history.undo()),
       redo: () => go(latest.current.history.redo()),
       settle: () => dispatch({ kind: "history", history: latest.current.history.settle() }),

@@ -3,6 +3,7 @@ import type { DemoText, FormData } from "../protocol.ts";
 import { packText } from "../state/packText.ts";
 import type { BenchActions, BenchState } from "../state/useBench.ts";
 import { OpenBuild } from "./OpenBuild.tsx";
+import { saveFile } from "./saveFile.ts";
 
 interface Props {
   readonly form: FormData;
@@ -19,11 +20,7 @@ function save(text: string, name: string): void {
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
     .replace(/^-|-$/g, "");
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([text], { type: "application/yaml" }));
-  link.download = `${word === "" ? "build" : word}.yaml`;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href));
+  saveFile(text, `${word === "" ? "build" : word}.yaml`, "application/yaml");
 }
 
 /** What can be done with the build as a whole. */

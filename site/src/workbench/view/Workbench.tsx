@@ -6,6 +6,7 @@ import { useBench } from "../state/useBench.ts";
 import { ChangePanel } from "./ChangePanel.tsx";
 import { FilePanel } from "./FilePanel.tsx";
 import { FindingList } from "./FindingList.tsx";
+import { later } from "./later.tsx";
 import { PartForm } from "./PartForm.tsx";
 import { PicturePanel } from "./PicturePanel.tsx";
 import { SlimBar, SummaryBar } from "./SummaryBar.tsx";
@@ -19,6 +20,9 @@ interface Props {
   readonly form: FormData;
   readonly demos: readonly DemoText[];
 }
+
+const MeasuringPanel = later(async () => (await import("./measuring/MeasuringPanel.tsx")).default);
+const PapersPanel = later(async () => (await import("./papers/PapersPanel.tsx")).default);
 
 /** The text to begin with: from the address, from the last visit, or the first demo. */
 async function firstText(demos: readonly DemoText[]): Promise<readonly [text: string, by: string]> {
@@ -40,7 +44,7 @@ export function Workbench({ form, demos }: Props) {
   const [unfolded, setUnfolded] = useState<ReadonlySet<string>>(new Set());
   const [lost, setLost] = useState("");
   const wide = useWide();
-  useDroppedFile(actions);
+  useDroppedFile(actions, () => choose("measuring"));
   const labels = useMemo(
     () =>
       new Map(
@@ -108,6 +112,12 @@ export function Workbench({ form, demos }: Props) {
     },
     { id: "pictures", label: "Pictures", content: () => <PicturePanel text={state.history.text} /> },
     { id: "change", label: "Compare", content: () => <ChangePanel state={state} actions={actions} /> },
+    {
+      id: "measuring",
+      label: "Measure",
+      content: () => <MeasuringPanel form={form} state={state} actions={actions} />,
+    },
+    { id: "papers", label: "Papers", content: () => <PapersPanel papers={form.papers} state={state} /> },
     { id: "file", label: "File", content: () => <FilePanel state={state} actions={actions} /> },
   ];
   return (

@@ -1,13 +1,26 @@
-import { useEffect } from "preact/hooks";
+import { useEffect, useRef } from "preact/hooks";
 import type { BenchActions } from "../state/useBench.ts";
 
 const isBox = (target: EventTarget | null) =>
   target instanceof HTMLElement && target.closest("input, textarea, select") !== null;
 
-/** Takes a build file that is dropped on the page, or pasted outside of a box. */
-export function useDroppedFile(actions: BenchActions): void {
+/**
+ * Takes a build file that is dropped on the page, or pasted outside of a box; of a filled measurement sheet (CSV) the
+ * readings.
+ * @param onSheet shows what came of a sheet
+ */
+export function useDroppedFile(actions: BenchActions, onSheet: () => void): void {
+  const show = useRef(onSheet);
+  show.current = onSheet;
   useEffect(() => {
-    const open = async (file: File) => actions.open(await file.text(), file.name, `opening ${file.name}`);
+    const open = async (file: File) => {
+      const text = await file.text();
+      if (!/\.csv$/i.test(file.name)) actions.open(text, file.name, `opening ${file.name}`);
+      else {
+        actions.sheet(text, file.name);
+        show.current();
+      }
+    };
     const over = (event: DragEvent) => {
       if (event.dataTransfer?.types.includes("Files")) event.preventDefault();
     };

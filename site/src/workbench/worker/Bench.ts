@@ -11,16 +11,19 @@ import {
   type PositionKind,
   parseSource,
   positionKinds,
+  type Report,
   readBuildText,
   refineBuild,
   withField,
 } from "trialfit";
+import type { TakenSheet, UnitChoice } from "trialfit/papers";
 import type {
   DocumentView,
   Entry,
   FromWorker,
   JudgeOptions,
   Places,
+  Taking,
   ToWorker,
   Trouble,
 } from "../protocol.ts";
@@ -34,6 +37,11 @@ import { writeEntry } from "./writeEntry.ts";
 
 /** Why the judging of an older state ends. */
 const OUTDATED = new Error("a newer state of the build has come");
+
+const loadMeasuring = () => import("./measure.ts");
+
+/** What readings are asked to be taken by. */
+type ToTake = Extract<ToWorker, { kind: "take" | "sheet" }>;
 
 type Post = (message: FromWorker) => void;
 
@@ -55,6 +63,12 @@ export class Bench {
   /** Why the build to compare with could not be kept. */
   private unheld: DocumentView | undefined;
   private stop = new AbortController();
+  /** Of the page's state that is told last: judged is always what is newest. */
+  private revision = 0;
+  /** Units of what is to be measured; absent as long as nobody measures. */
+  private measuring: UnitChoice | undefined;
+  /** The last report of all of the build on the bench; undefined after another was opened. */
+  private whole: Report | undefined;
   private readonly packing = new PackReport();
 
   constructor(post: Post) {
@@ -64,11 +78,11 @@ export class Bench {
   /** Does what the page asks; answers come through `post`, with the revision that was asked for. */
   async take(message: ToWorker): Promise<void> {
     this.stop.abort(OUTDATED);
-    this.stop = new AbortController();
-    const { signal } = this.stop;
     const { revision } = message;
+    this.revision = revision;
     try {
-      this.change(message);
+      if (message.kind === "take" || message.kind === "sheet") await this.takeIn(message);
+      else this.change(message);
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
       const path = "path" in message ? message.path : "";
@@ -80,19 +94,23 @@ export class Bench {
       this.tell(revision, wrong);
       return;
     }
+    // While readings waited for what takes them in, something newer may have begun to judge without them.
+    this.stop.abort(OUTDATED);
+    this.stop = new AbortController();
     try {
-      await this.judge(revision, signal, performance.now());
+      await this.judge(this.revision, this.stop.signal, performance.now());
     } catch (error) {
       if (error !== OUTDATED) throw error;
     }
   }
 
-  private change(message: ToWorker): void {
+  private change(message: Exclude<ToWorker, ToTake>): void {
     switch (message.kind) {
       case "open":
         this.text = message.text;
         this.file = message.file;
         this.unwritten = [];
+        this.whole = undefined;
         this.readAgain();
         break;
       case "write":
@@ -106,11 +124,46 @@ export class Bench {
       case "judge":
         this.options = message.options;
         break;
+      case "measure":
+        this.measuring = message.units;
+        break;
       case "hold":
         this.held = undefined;
         this.unheld = undefined;
         if (message.text !== undefined) this.hold(message.text);
     }
+  }
+
+  /** Takes readings into the text. Nothing of it happens before what takes them in was fetched. */
+  private async takeIn(message: ToTake): Promise<void> {
+    const { takeReadings, takeRows } = await loadMeasuring();
+    if (this.unwritten.length > 0) this.writeDown();
+    const { revision } = message;
+    const of = message.kind === "take" ? message.row : message.file;
+    const tell = (taking: Taking) => this.post({ kind: "taken", revision, of, taking });
+    let sheet: TakenSheet;
+    try {
+      sheet =
+        message.kind === "take"
+          ? takeRows(this.text, this.file, [{ line: 1, row: message.row }], "the reading", "")
+          : takeReadings(this.text, this.file, message.text, message.file);
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      tell({ taken: [], known: 0, refused: error.problems.map(formatProblem) });
+      return;
+    }
+    const { text, taken, known, refused } = sheet;
+    this.text = text;
+    this.readAgain();
+    tell({
+      taken: taken.map(({ label, text: reading, instead }) => ({
+        label,
+        text: reading,
+        ...(instead === undefined ? {} : { instead }),
+      })),
+      known,
+      refused: refused.map(message.kind === "take" ? describeProblem : formatProblem),
+    });
   }
 
   private hold(text: string): void {
@@ -197,17 +250,37 @@ export class Bench {
       ...(set === undefined ? {} : { sets: [set] }),
     };
     let first: number | undefined;
+    let last: Report | undefined;
     for await (const { report, pending } of refineBuild(build, { ...options, signal })) {
       const view = this.packing.pack(viewReport(report));
       const took = performance.now() - begun;
       first ??= took;
+      last = report;
       this.post({ kind: "report", revision, view, done: pending.length === 0, first, took });
-      if (first === took) this.tell(revision);
+      if (first !== took) continue;
+      this.tell(revision);
+      await this.plan(revision);
     }
     if (this.held === undefined) this.post({ kind: "change", revision, view: this.unheld });
     else {
       const change = await compareBuilds(this.held, build, options);
       this.post({ kind: "change", revision, view: viewDocument(describeChange(change)) });
     }
+    if (this.measuring === undefined) return;
+    const { stage: _, ...everyStage } = options;
+    if (stage !== undefined)
+      for await (const { report } of refineBuild(build, { ...everyStage, signal })) last = report;
+    this.whole = last;
+    await this.plan(revision);
+  }
+
+  /** Tells what is to be measured, by the last report of the whole build. */
+  private async plan(revision: number): Promise<void> {
+    const { build, text, measuring: units, whole } = this;
+    if (build === undefined || units === undefined || whole === undefined) return;
+    const { set } = this.options;
+    const { measuringPlan } = await loadMeasuring();
+    const plan = measuringPlan(text, build, whole, { units, ...(set === undefined ? {} : { sets: [set] }) });
+    this.post({ kind: "plan", revision, plan });
   }
 }

@@ -1,7 +1,7 @@
 import type { PartSpec } from "../../read/FieldSpec.ts";
 import { fields } from "../../read/fieldCatalog.ts";
 import { mostWanted } from "../../report/mostWanted.ts";
-import { isReleased, orderGate } from "../gates.ts";
+import { isReleased, orderGate, orderPass } from "../gates.ts";
 import type { Cell, Gate, Paper, PaperStep } from "../Paper.ts";
 import type { PaperSource } from "../PaperSource.ts";
 import { boughtParts, givenFields, ownLabel, partKeyOf } from "../partsOf.ts";
@@ -82,6 +82,7 @@ export function orderList(source: PaperSource): Paper | undefined {
     title: "Order list",
     purpose:
       "What to order, in which size, and what each order waits for. A line that is HELD is not ordered.",
+    lines: lines.map(({ part, gate }) => ({ pass: orderPass(part), label: part.label, gate })),
     sections: [
       {
         heading: `Parts: ${lines.length - held} released, ${held} held`,

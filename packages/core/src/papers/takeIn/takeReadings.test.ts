@@ -53,6 +53,17 @@ describe("readings that come back", () => {
     });
   });
 
+  it("are held to what was planned, not to a reading at another place", () => {
+    const exact = { ...bore, uncertainty: "0.001", instrument: "bore gauge" };
+    const first = take({ ...exact, reading: "86.507" });
+    expect(first.refused).toEqual([]);
+    const next = (reading: string) =>
+      takeReadings(first.text, "four.yaml", sheet({ ...exact, position: "3", reading }), "filled.csv")
+        .refused;
+    expect(next("86.45")).toEqual([]);
+    expect(next("88.45")[0]?.expected).toContain("near 86.5 mm, which the build predicts");
+  });
+
   it("take the word that carries the sign", () => {
     const { build: read, refused } = take({
       entry: "piston.crownVolume",
