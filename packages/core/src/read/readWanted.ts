@@ -39,12 +39,12 @@ function stepOf(text: string | undefined, spec: DimensionSpec, unit: string): nu
 /** Whether what stands for a dimension says that it is to be found. */
 export const isWanted = (text: string): boolean => text.trimStart().startsWith("?");
 
-/** Where it is meant: one word for both bounds; of several words none is taken for granted. */
+/** Where it is meant: one word, at either bound or both; of several words none is taken for granted. */
 function placeOf(words: readonly (string | undefined)[], spec: DimensionSpec): string | undefined {
   const { places = [] } = spec;
   if (places.length === 0) return undefined;
-  const [first, second = first] = words;
-  if (first !== second)
+  const [first, other] = new Set(words.filter((word) => word !== undefined));
+  if (other !== undefined)
     throw new DimensionError("bounds that do not say the same of where they are meant", example(spec));
   if (first === undefined && places.length > 1)
     throw new DimensionError("nothing that says where it is meant", example(spec));

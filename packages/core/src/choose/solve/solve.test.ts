@@ -38,6 +38,8 @@ describe("what a build file wants found", () => {
   it("keeps where it is meant", async () => {
     const text = with_({ "targets.power": "? 300 hp at wheels to 600 hp at wheels" });
     const { wanted, values } = readBuildText(text);
+    const once = with_({ "targets.power": "? 300 hp to 600 hp at wheels" });
+    expect(readBuildText(once).wanted.get("targets.power")).toMatchObject({ place: "at wheels" });
     expect(wanted.get("targets.power")).toMatchObject({ place: "at wheels", unit: "hp" });
     expect(values.get("targets.power.place")).toMatchObject({ value: "at wheels" });
     const aims = with_({
