@@ -39,6 +39,16 @@ const files: Readonly<Record<string, string>> = {
     export function visit() {
       throw new Error("a worker visits no tokens");
     }`,
+  // Conditions of ours are put with operators of ours only (judge/runEngine.ts).
+  "/json-rules-engine/dist/engine-default-operators.js": "export default [];",
+  "/json-rules-engine/dist/engine-default-operator-decorators.js": "export default [];",
+  "/json-rules-engine/dist/operator-decorator.js": `
+    export default function NoDecorator() {
+      throw new Error("operators are not decorated in a worker");
+    }`,
+  "/json-rules-engine/dist/debug.js": "export default () => {};",
+  // The tests hold the shipped sets to this; a worker knows no others.
+  "/core/dist/sets/checkSet.js": "export const checkSet = () => [];",
   // Nothing in a worker asks for engines drawn within the tolerances.
   "/core/dist/judge/sampleVerdicts.js": `
     export const MOST_DRAWS = 0;

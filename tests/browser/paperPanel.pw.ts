@@ -23,17 +23,26 @@ const only = {
 /** What the command writes of the small build, by the name of the file. */
 function written(...more: readonly string[]): (name: string) => string {
   const folder = mkdtempSync(join(tmpdir(), "trialfit-page-papers-"));
-  const build = join(folder, "build.yaml");
-  writeFileSync(build, small);
+  writeFileSync(join(folder, "build.yaml"), small);
   const out = join(folder, "out");
   const { stderr } = spawnSync(
     process.execPath,
     [
-      ...[command, "papers", build, "--out", out, "--as", "html,markdown,csv,json", "--date", "2026-03-14"],
+      ...[
+        command,
+        "papers",
+        "build.yaml",
+        "--out",
+        out,
+        "--as",
+        "html,markdown,csv,json",
+        "--date",
+        "2026-03-14",
+      ],
       ...["--only", Object.keys(only).join(","), "--revision", "A", "--units", "both", "--size", "Letter"],
       ...more,
     ],
-    { encoding: "utf8", timeout: 300_000 },
+    { cwd: folder, encoding: "utf8", timeout: 300_000 },
   );
   expect(stderr).toBe("");
   return (name) => readFileSync(join(out, name), "utf8");
@@ -74,7 +83,7 @@ test("saves the documents that the command writes; what is held passes with a na
   await there(page);
   const command = written();
   const files = [
-    await saved(page, "Save all papers as HTML"),
+    await saved(page, "Save as HTML: all papers"),
     await saved(page, "Save as CSV to fill in: Trial-assembly measurement sheet"),
     await saved(page, "Save the record as JSON: Specification and record"),
   ];
@@ -98,7 +107,7 @@ test("saves the documents that the command writes; what is held passes with a na
   await pass.click();
   await expect(paper).toContainText("Let pass by J. B.: to see it", { timeout: WORK });
   await there(page);
-  const [, passed] = await saved(page, "Save all papers as HTML");
+  const [, passed] = await saved(page, "Save as HTML: all papers");
   expect(passed).toBe(written("--pass", "assembly-sequence: J. B.: to see it")("papers.html"));
   expect(passed).toContain("<strong>Let pass by J. B.:</strong> to see it");
   expect(complaints).toEqual([]);

@@ -1,10 +1,10 @@
 import type { Plugin } from "vite";
-import { type LeftOut, withoutProperties } from "./withoutProperties.ts";
+import { withoutProperties } from "./withoutProperties.ts";
 
 /** What tests, explanations and the pages of the catalog read of declarations, and a worker that judges does not. */
-const leftOut: readonly (LeftOut & { readonly where: RegExp })[] = [
-  { where: /\/core\/dist\/derive\//, gone: ["examples", "cases"], emptied: ["formula"] },
-  { where: /\/rules\/dist\/generated\/catalog\.js$/, gone: ["examples"], emptied: [] },
+const leftOut: readonly { readonly where: RegExp; readonly gone: readonly string[] }[] = [
+  { where: /\/core\/dist\/derive\//, gone: ["examples", "cases"] },
+  { where: /\/rules\/dist\/generated\/catalog\.js$/, gone: ["examples"] },
 ];
 
 /**
@@ -18,7 +18,7 @@ export function leaveOut(): Plugin {
     transform(code, id) {
       const here = leftOut.find(({ where }) => where.test(id));
       if (here === undefined) return undefined;
-      const rest = withoutProperties(code, here);
+      const rest = withoutProperties(code, here.gone);
       if (rest.length < code.length) unused.delete(here);
       return { code: rest, map: null };
     },

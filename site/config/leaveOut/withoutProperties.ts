@@ -1,16 +1,9 @@
 import { parseAst } from "vite";
 import { isNode, type Node } from "../apart/Node.ts";
 
-/** Names of properties that go, and of those that stay as an empty text, since their being there is asked for. */
-export interface LeftOut {
-  readonly gone: readonly string[];
-  readonly emptied: readonly string[];
-}
-
 interface Cut {
   readonly start: number;
   readonly end: number;
-  readonly put: string;
 }
 
 function nameOf({ type, key, computed }: Node): unknown {
@@ -18,32 +11,31 @@ function nameOf({ type, key, computed }: Node): unknown {
   return key.type === "Identifier" ? key.name : key.value;
 }
 
-/** What becomes of a property of something that is written out as an object; undefined where it stays. */
-function cutOf(property: Node, { gone, emptied }: LeftOut, code: string): Cut | undefined {
+/** Where a property of that name stands in something that is written out as an object, with the comma after it. */
+function cutOf(property: Node, names: readonly string[], code: string): Cut | undefined {
   const name = nameOf(property);
-  if (typeof name !== "string") return undefined;
+  if (typeof name !== "string" || !names.includes(name)) return undefined;
   const { start, end } = property;
-  if (gone.includes(name)) return { start, end: end + /^(\s*,)?/.exec(code.slice(end))![0].length, put: "" };
-  return emptied.includes(name) ? { start, end, put: `${JSON.stringify(name)}: ""` } : undefined;
+  return { start, end: end + /^(\s*,)?/.exec(code.slice(end))![0].length };
 }
 
-function cutsIn(node: Node, leftOut: LeftOut, code: string): readonly Cut[] {
+function cutsIn(node: Node, names: readonly string[], code: string): readonly Cut[] {
   const cuts: Cut[] = [];
   for (const child of Object.values(node).flat()) {
     if (!isNode(child)) continue;
-    const cut = node.type === "ObjectExpression" ? cutOf(child, leftOut, code) : undefined;
-    if (cut === undefined) cuts.push(...cutsIn(child, leftOut, code));
+    const cut = node.type === "ObjectExpression" ? cutOf(child, names, code) : undefined;
+    if (cut === undefined) cuts.push(...cutsIn(child, names, code));
     else cuts.push(cut);
   }
   return cuts;
 }
 
 /** A script without some properties of its objects; whoever reads one that is gone all the same fails on it. */
-export function withoutProperties(code: string, leftOut: LeftOut): string {
-  const cuts = cutsIn(parseAst(code) as unknown as Node, leftOut, code);
+export function withoutProperties(code: string, names: readonly string[]): string {
+  const cuts = cutsIn(parseAst(code) as unknown as Node, names, code);
   let [rest, at] = ["", 0];
-  for (const { start, end, put } of [...cuts].sort((a, b) => a.start - b.start)) {
-    rest += code.slice(at, start) + put;
+  for (const { start, end } of [...cuts].sort((a, b) => a.start - b.start)) {
+    rest += code.slice(at, start);
     at = end;
   }
   return rest + code.slice(at);

@@ -43,7 +43,7 @@ function WholeSet({ written }: { readonly written: WrittenSet }) {
       </button>
       <button
         type="button"
-        aria-label="Save all papers as HTML"
+        aria-label="Save as HTML: all papers"
         onClick={() => saveFile(written.html, "papers.html", "text/html")}
       >
         Save as HTML
