@@ -5,6 +5,8 @@ import { takeTurns } from "./takeTurns.ts";
 
 /** Between which sizes a dimension may come out, as its row of the measurement sheet says it. */
 export interface Limits {
+  /** Rules that hold and rest on it: only those can end it, so with none nothing is known of its limits. */
+  readonly rules: number;
   /** Empty where no rule ends it near by. */
   readonly lowest: string;
   readonly highest: string;
@@ -30,6 +32,7 @@ export async function limitsOf(
   const titleOf = (rule: string) => source.rules.get(rule)?.file.title ?? rule;
   const { low, high } = room;
   return {
+    rules: room.rules,
     lowest: row.lowest,
     highest: row.highest,
     ...(low === undefined ? {} : { lowestBy: titleOf(low.rule) }),

@@ -16,6 +16,7 @@ article { break-before: page; }
 article:first-of-type { break-before: auto; }
 header table { width: 100%; table-layout: fixed; border-collapse: collapse; font-size: 9.5pt; }
 header td { border: 1px solid #000; padding: 1mm 2mm; overflow-wrap: break-word; }
+@media screen and (max-width: 42rem) { body { padding: 0 3mm; } header tr { display: grid; grid-template-columns: 1fr 1fr; } header td:first-child, header td:last-child { grid-column: 1 / -1; } .sheet, .grid { display: block; overflow-x: auto; } }
 h1 { font-size: 19pt; margin: 3mm 0 1mm; }
 h2 { font-size: 13.5pt; margin: 5mm 0 1.5mm; border-bottom: 2px solid #000; break-after: avoid; }
 h3 { font-size: 11.5pt; margin: 0; break-after: avoid; }

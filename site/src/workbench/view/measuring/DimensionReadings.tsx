@@ -24,7 +24,8 @@ interface Props {
 function limitWords(limits: Props["limits"], unit: string): string {
   if (limits === undefined) return "Its limits are being worked out…";
   if (limits === "none") return "No limits.";
-  const { lowest, highest, lowestBy, highestBy } = limits;
+  const { rules, lowest, highest, lowestBy, highestBy } = limits;
+  if (rules === 0) return "Its limits are not known: no rule on it holds for sure yet.";
   const end = (way: string, size: string, by: string | undefined) =>
     size === "" ? [] : [`${way} ${size} ${unit}${by === undefined ? "" : ` (${by})`}`.trim()];
   const ends = [...end("from", lowest, lowestBy), ...end("up to", highest, highestBy)];
