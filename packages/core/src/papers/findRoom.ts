@@ -94,10 +94,12 @@ export class RoomFinder {
     const value = this.values.get(path);
     const spec = fields.get(path)?.spec;
     if (value?.kind !== "dimension" || spec?.kind !== "dimension") return { rules: 0 };
-    const here = this.base.moved(path, exactly(value, value.nominal));
     const rules: CompiledRule[] = [];
+    // What holds over the tolerance of a size holds at its nominal value; what was read by place may differ from it.
+    const here =
+      value.positions === undefined ? undefined : this.base.moved(path, exactly(value, value.nominal));
     for (const rule of this.rules)
-      if (this.restsOn(rule, path) && (yield* holds(here, rule))) rules.push(rule);
+      if (this.restsOn(rule, path) && (here === undefined || (yield* holds(here, rule)))) rules.push(rule);
     rules.sort((a, b) => this.cost(a) - this.cost(b));
     if (rules.length === 0) return { rules: 0 };
     const [least, most] = spec.range.map((edge) => parseDimension(edge, { unit: spec.unit }).nominal);
@@ -138,7 +140,15 @@ export class RoomFinder {
     const first = Math.max(value.high - value.low, 2e-5 * Math.abs(value.nominal), 1e-9 * Math.abs(edge));
     let reach = Math.min(first * 2 ** DOUBLINGS, Math.abs(edge - value.nominal));
     let ended: RoomEnd | undefined;
-    const moved = (distance: number) => this.base.moved(path, exactly(value, value.nominal + way * distance));
+    // Most rules are asked at the same distances, and share quantities there.
+    const standings = new Map<number, Standing>();
+    const moved = (distance: number): Standing => {
+      const known = standings.get(distance);
+      if (known !== undefined) return known;
+      const standing = this.base.moved(path, exactly(value, value.nominal + way * distance));
+      standings.set(distance, standing);
+      return standing;
+    };
     for (const rule of rules) {
       const seems = (distance: number) => holding.has(moved(distance).shortWord(rule));
       const last = yield* lastThatHolds(seems, first, reach);
