@@ -6,6 +6,7 @@ import { defineConfig } from "astro/config";
 import { apiReferences } from "./config/apiReferences.ts";
 import { offline } from "./config/offline.ts";
 import { securityPolicy } from "./config/securityPolicy.ts";
+import { shrinkScripts } from "./config/shrinkScripts.ts";
 import { sidebar } from "./config/sidebar.ts";
 import { viteOptions } from "./config/viteOptions.ts";
 
@@ -69,6 +70,7 @@ export default defineConfig({
       sidebar,
     }),
     securityPolicy(),
+    shrinkScripts(),
     offline(SITE_BASE),
   ],
 });
