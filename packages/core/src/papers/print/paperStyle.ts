@@ -38,7 +38,7 @@ tr, .step, .caution, .gate { break-inside: avoid; }
 .blank .line { border-bottom: 1.2px solid #000; height: 8mm; text-align: right; font-size: 9pt; display: flex; align-items: end; justify-content: end; }
 .tick { display: inline-block; width: 4.6mm; height: 4.6mm; border: 1.4px solid #000; vertical-align: -0.8mm; }
 .caution { border: 2px solid #000; border-left-width: 8px; padding: 1.5mm 2.5mm; margin: 1.5mm 0; }
-section > .caution { break-after: avoid; }
+section > .caution, section > h2 + p { break-after: avoid; }
 .caution ul { margin: 0.5mm 0 0; padding-left: 5mm; }
 .gate { border: 3px double #000; padding: 2mm 3mm; margin: 2mm 0; }
 .gate ul { margin: 1mm 0 0; padding-left: 6mm; }
