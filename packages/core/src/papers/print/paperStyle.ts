@@ -32,13 +32,13 @@ table.grid td { height: 8.5mm; }
 table.grid .cell { display: block; min-height: 7mm; }
 table.sheet th { border-bottom-width: 2px; font-size: 10pt; }
 thead { display: table-header-group; }
-tr, .step, .caution, .gate { break-inside: avoid; }
+tr, .step, .caution, .gate, .begin { break-inside: avoid; }
 .blank { display: inline-flex; flex-direction: column; vertical-align: top; min-width: 22mm; margin: 0.5mm 2mm 1.2mm 0; font-size: 8.5pt; }
 .blank.wide { min-width: 48mm; }
 .blank .line { border-bottom: 1.2px solid #000; height: 8mm; text-align: right; font-size: 9pt; display: flex; align-items: end; justify-content: end; }
 .tick { display: inline-block; width: 4.6mm; height: 4.6mm; border: 1.4px solid #000; vertical-align: -0.8mm; }
 .caution { border: 2px solid #000; border-left-width: 8px; padding: 1.5mm 2.5mm; margin: 1.5mm 0; }
-section > .caution, section > h2 + p { break-after: avoid; }
+section > .caution, section > p { break-after: avoid; }
 .caution ul { margin: 0.5mm 0 0; padding-left: 5mm; }
 .gate { border: 3px double #000; padding: 2mm 3mm; margin: 2mm 0; }
 .gate ul { margin: 1mm 0 0; padding-left: 6mm; }

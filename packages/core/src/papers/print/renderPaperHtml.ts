@@ -69,13 +69,14 @@ function step({ title, hold, lines, grid: places, cautions = [] }: PaperStep): s
 }
 
 function section({ heading, intro, cautions = [], body }: PaperSection): string {
-  return [
-    `<section><h2>${escapeHtml(heading)}</h2>`,
+  const head = [
+    `<h2>${escapeHtml(heading)}</h2>`,
     intro === undefined ? "" : `<p>${escapeHtml(intro)}</p>`,
     caution(cautions),
-    body.kind === "table" ? table(body) : body.steps.map(step).join("\n"),
-    "</section>",
-  ].join("\n");
+  ];
+  if (body.kind === "table") return ["<section>", ...head, table(body), "</section>"].join("\n");
+  const [first, ...rest] = body.steps.map(step);
+  return ['<section><div class="begin">', ...head, first, "</div>", ...rest, "</section>"].join("\n");
 }
 
 function gate({ waitsFor, override }: Gate): string {
