@@ -12,7 +12,7 @@ const item = (id: string, word: NonNullable<ItemView["word"]>): ItemView => ({
 
 describe("how a reading stands", () => {
   it("is told by its limits, with the rule that ends it", () => {
-    const limits = { lowest: "86.42", highest: "86.55", lowestBy: "The low rule" };
+    const limits = { rules: 1, lowest: "86.42", highest: "86.55", lowestBy: "The low rule" };
     expect(placeBetween("86.5", limits)).toEqual({ tone: "good", text: "within the limits" });
     expect(placeBetween("86,41", limits)).toEqual({
       tone: "bad",
@@ -24,9 +24,9 @@ describe("how a reading stands", () => {
 
   it("is not told where numbers alone cannot tell it", () => {
     expect(placeBetween("86.5", undefined)).toBeUndefined();
-    expect(placeBetween("86.5", { lowest: "", highest: "" })).toBeUndefined();
-    expect(placeBetween("1.3 dome", { lowest: "1.0 dome", highest: "" })).toBeUndefined();
-    expect(placeBetween("86.5x", { lowest: "86", highest: "87" })).toBeUndefined();
+    expect(placeBetween("86.5", { rules: 1, lowest: "", highest: "" })).toBeUndefined();
+    expect(placeBetween("1.3 dome", { rules: 1, lowest: "1.0 dome", highest: "" })).toBeUndefined();
+    expect(placeBetween("86.5x", { rules: 1, lowest: "86", highest: "87" })).toBeUndefined();
   });
 
   it("is told by the rules that rest on it, the gravest first; what does not apply says nothing", () => {
