@@ -35,25 +35,29 @@ const examples = [
   },
 ];
 
-/** An engine of these sizes [mm] whose chamber is to be found; what else takes room is small, and counted. */
-function engineOf([bore, stroke]: readonly number[], ratio: number) {
-  return readBuild({
-    trialfit: "1",
-    name: "an engine of a book",
-    block: { bore: `${bore} mm`, deckHeight: `${stroke! / 2 + 250} mm` },
-    crankshaft: { stroke: `${stroke} mm` },
-    connectingRod: { length: "210 mm" },
-    piston: {
-      compressionHeight: "39.5 mm",
-      crownVolume: "3 cm3 dish",
-      topLandHeight: "6 mm",
-      topLandDiameter: `${bore! - 0.6} mm`,
-    },
-    headGasket: { bore: `${bore! + 1} mm`, compressedThickness: "1 mm" },
-    cylinderHead: { chamberVolume: "? 2 cm3 to 400 cm3 in steps of 0.0001 cm3" },
+/** An engine of this stroke and gasket bore [mm] whose chamber is to be found; what else takes room is small, and counted. */
+const partsOf = (name: string, bore: string, stroke: number, landDiameter: number, gasketBore: number) => ({
+  trialfit: "1",
+  name,
+  block: { bore, deckHeight: `${stroke / 2 + 250} mm` },
+  crankshaft: { stroke: `${stroke} mm` },
+  connectingRod: { length: "210 mm" },
+  piston: {
+    compressionHeight: "39.5 mm",
+    crownVolume: "3 cm3 dish",
+    topLandHeight: "6 mm",
+    topLandDiameter: `${landDiameter} mm`,
+  },
+  headGasket: { bore: `${gasketBore} mm`, compressedThickness: "1 mm" },
+  cylinderHead: { chamberVolume: "? 2 cm3 to 400 cm3 in steps of 0.0001 cm3" },
+});
+
+/** An engine of a printed bore and stroke [mm] and ratio. */
+const engineOf = ([bore, stroke]: readonly number[], ratio: number) =>
+  readBuild({
+    ...partsOf("an engine of a book", `${bore} mm`, stroke!, bore! - 0.6, bore! + 1),
     aims: { compressionRatio: `${ratio} ± 0.0001` },
   });
-}
 
 /** Chamber and clearance volume [cm³] at which the engine has the ratio. */
 async function volumesAt(size: readonly number[], ratio: number) {
@@ -105,23 +109,9 @@ const changed = { bore: 90, stroke: 86, clearance: 61, ratio: 9.96, raisedBy: 1.
 describe("a printed change of ratio, by the bore alone", () => {
   const { bore, stroke, clearance, ratio, raisedBy, newBore } = changed;
   const room = { clearanceVolume: `${clearance} cm3 ± 0.0005 cm3` };
-  const parts = (wanted: string) => ({
-    trialfit: "1",
-    name: "an engine of an examination",
-    block: { bore: wanted, deckHeight: "293 mm" },
-    crankshaft: { stroke: `${stroke} mm` },
-    connectingRod: { length: "210 mm" },
-    piston: {
-      compressionHeight: "39.5 mm",
-      crownVolume: "3 cm3 dish",
-      topLandHeight: "6 mm",
-      topLandDiameter: `${bore - 0.6} mm`,
-    },
-    headGasket: { bore: "110 mm", compressedThickness: "1 mm" },
-    cylinderHead: { chamberVolume: "? 2 cm3 to 400 cm3 in steps of 0.0001 cm3" },
-  });
   const found = async (wanted: string, aims: Readonly<Record<string, string>>) => {
-    const build = readBuild({ ...parts(wanted), aims });
+    const parts = partsOf("an engine of an examination", wanted, stroke, bore - 0.6, 110);
+    const build = readBuild({ ...parts, aims });
     const solution = await solve(build, { rules: [] });
     if (solution.state !== "solved") throw new Error(`not solved: ${JSON.stringify(solution)}`);
     const whole = solution.fields.reduce((one, { path, text }) => withField(one, path, text), build);

@@ -1,4 +1,3 @@
-import type { StopSignal } from "../live/refine.ts";
 import type { Build } from "../read/Build.ts";
 import { nearestWord } from "../read/nearestWord.ts";
 import type { Report } from "../report/Report.ts";
@@ -59,11 +58,8 @@ export interface PaperProgress {
 }
 
 /** Which papers are written from a source, and what is printed at their head. */
-export interface WritingOptions extends PaperTerms, Pick<PaperOptions, "only" | "revision" | "date"> {
-  readonly signal?: StopSignal;
-  /** Hears how far it is. */
-  readonly told?: (progress: PaperProgress) => void;
-}
+export type WritingOptions = PaperTerms &
+  Pick<PaperOptions, "only" | "revision" | "date" | "signal" | "told">;
 
 /** Paths of the dimensions whose room some papers ask for. */
 function roomsAsked(source: PaperSource, ids: readonly string[]): readonly string[] {

@@ -1,6 +1,6 @@
-import { largestRodAngle } from "../kinematics/rodAngle.ts";
 import { CellList } from "./CellList.ts";
 import { FrameList } from "./FrameList.ts";
+import { motionBounds } from "./motionBounds.ts";
 import { curveU, curveV, type OutlineCurve } from "./OutlineCurve.ts";
 import { orderBy } from "./orderBy.ts";
 import type { RodSweep } from "./sweepOutline.ts";
@@ -10,15 +10,9 @@ const firstCells = 48;
 /** Cells are halved until no point of one moves farther than this share of throw plus outline. */
 const finest = 1.5e-3;
 
-/**
- * Farthest a point of the element moves per radian of crank angle [m]: r for the big-end centre, and its
- * distance from it times the rod's turning, d(phi)/d(theta) = r cos(theta) / (l cos(phi)) <= r / (l cos(phi_max)).
- * What the obstacle moves by itself comes on top.
- */
-function motionPerRadian({ crank, motion }: RodSweep, curve: OutlineCurve): number {
-  const turning = crank.throwRadius / (crank.rodLength * Math.cos(largestRodAngle(crank)));
-  return crank.throwRadius + curve.reach * turning + (motion?.perRadian ?? 0);
-}
+/** Farthest a point of the element moves per radian of crank angle [m]; what the obstacle moves by itself on top. */
+const motionPerRadian = ({ crank, motion }: RodSweep, curve: OutlineCurve): number =>
+  motionBounds(crank, curve).perRadian + (motion?.perRadian ?? 0);
 
 /** Room for cells and frames of most sweeps; one sweep is done before the next begins, so they are used again. */
 const ROOM = 4096;
