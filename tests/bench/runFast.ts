@@ -109,18 +109,21 @@ const LISTS: readonly (readonly [count: number, parts: readonly string[]])[] = [
 
 /** Walks over every combination, and has every verdict of every whole build: nothing is cut. */
 function timeWalk(count: number, parts: readonly string[]): object {
-  let builds = 0;
+  const each: number[] = [];
   let judge: GradualJudge | undefined;
   const took = seconds(() => {
     const walked = new GradualJudge({ fixed: build, kinds: variations(parts, count), rules });
     judge = walked;
+    let since = performance.now();
     const walk = (level: number): void => {
       for (let option = 0; option < count; option += 1) {
         walked.choose(level, option);
         if (level + 1 < parts.length) walk(level + 1);
         else {
           walked.verdicts();
-          builds += 1;
+          const now = performance.now();
+          each.push(now - since);
+          since = now;
         }
       }
     };
@@ -135,12 +138,14 @@ function timeWalk(count: number, parts: readonly string[]): object {
       }
   });
   const { derived } = judge!.counts;
+  const micro = (value: number) => Number(value.toFixed(1));
   return {
-    builds,
+    builds: each.length,
     "quantities derived": derived,
     "s in all": Number(took.toFixed(1)),
-    "µs a build": Number(((1e6 * took) / builds).toFixed(1)),
-    "µs a build far from the last, all known": Number(((1e6 * again) / count ** 2).toFixed(1)),
+    "µs a build, median": micro(1e3 * median(each)),
+    mean: micro((1e6 * took) / each.length),
+    "µs a build far from the last, all known": micro((1e6 * again) / count ** 2),
   };
 }
 

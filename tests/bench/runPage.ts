@@ -1,9 +1,11 @@
 // Times how soon the workbench shows verdicts after a keystroke, in a real browser: `npm run bench:page`. Times are the
 // page's own, from the keystroke to the verdicts in the document: reading, judging, laying out and drawing.
 import { spawn } from "node:child_process";
+import { readFileSync } from "node:fs";
 import { loadavg } from "node:os";
 import { fileURLToPath } from "node:url";
 import { chromium, type Page } from "@playwright/test";
+import { readBuildText } from "trialfit";
 import { chromiumPath } from "../browser/chromium.ts";
 
 const PORT = Number(process.env.TRIALFIT_PORT ?? 4329);
@@ -18,6 +20,19 @@ const typed = {
   "crankshaft.stroke": (n: number) => `${(3.622 + n / 10_000).toFixed(4)}`,
   "block.bore": (n: number) => `${(104 + n / 1_000).toFixed(3)}`,
 } as const;
+
+/** The demo build that the page opens with. */
+const DEMO = "harrow-eight";
+const EVERY = 6;
+
+/** Sizes of the demo build, every sixth: whole numbers are counts. */
+function sampledSizes(): readonly string[] {
+  const text = readFileSync(new URL(`../../packages/core/demo/${DEMO}.yaml`, import.meta.url), "utf8");
+  return [...readBuildText(text, DEMO).values]
+    .filter(([, value]) => value.kind === "dimension" && !Number.isInteger(value.nominal))
+    .map(([path]) => path)
+    .filter((_, index) => index % EVERY === 0);
+}
 
 interface Times {
   readonly first: number;
@@ -54,6 +69,40 @@ async function type(page: Page, path: string, text: string): Promise<Times> {
     box.dispatchEvent(new InputEvent("input", { bubbles: true }));
   }, text);
   return verdicts(page, "keystroke");
+}
+
+/** Types another number into each of the sampled sizes that the form shows. */
+async function timeSizes(page: Page): Promise<readonly Times[]> {
+  const times: Times[] = [];
+  for (const path of sampledSizes()) {
+    await page.getByLabel("Find a field").fill(path);
+    const box = page.locator(`#field-${path.replace(".", "-")}`);
+    if ((await box.count()) === 0) continue;
+    const number = Number(await box.inputValue());
+    // A size with readings, or one that is worked out from others, has no number to type.
+    if (!Number.isFinite(number) || number === 0) continue;
+    times.push(await type(page, path, (number * 1.00001).toPrecision(8)));
+  }
+  if (times.length === 0) throw new Error("found no size in the form; expected those of the demo build");
+  return times;
+}
+
+/** Within which time a share of all sizes has its verdicts. */
+function sharesOf(times: readonly Times[]): Record<string, object> {
+  const sorted = (key: keyof Times) => times.map((one) => one[key]).sort((a, b) => a - b);
+  const [first, all] = [sorted("first"), sorted("all")];
+  return Object.fromEntries(
+    [0.25, 0.5, 0.75, 0.9, 1].map((share) => {
+      const at = Math.min(times.length - 1, Math.floor(share * times.length));
+      return [
+        `${100 * share} % of them at most`,
+        {
+          "first verdicts [ms]": Number(first[at]!.toFixed(1)),
+          "all verdicts [ms]": Number(all[at]!.toFixed(1)),
+        },
+      ];
+    }),
+  );
 }
 
 const rows: Record<string, object> = {};
@@ -103,8 +152,11 @@ try {
     for (let n = 1; n <= RUNS; n += 1) again.push(await type(page, path, text(n)));
     tell(`${path} typed as before`, again);
   }
+  const sizes = await timeSizes(page);
   console.log(`${name}, ${browser.version()}, load of the machine ${loadavg()[0]!.toFixed(1)}`);
   console.table(rows);
+  console.log(`${sizes.length} sizes typed anew, every ${EVERY}th of the build`);
+  console.table(sharesOf(sizes));
   await browser.close();
 } finally {
   if (server.exitCode === null) process.kill(-server.pid!);
