@@ -8,4 +8,6 @@ if ! command -v parallel >/dev/null 2>&1; then
   exit 77
 fi
 command=${TRIALFIT:-trialfit}
-exec parallel --will-cite --pipe --keep-order --jobs "${2:-2}" -N 50 "$command" check --stream --brief <"$1"
+# Of each piece {#} is the number, from 1: so each process knows where in the file its lines stand.
+exec parallel --will-cite --pipe --keep-order --jobs "${2:-2}" -N 50 \
+  "$command" check --stream --brief --first-line '$(( 50 * {#} - 49 ))' <"$1"

@@ -165,6 +165,33 @@ describe("trialfit search", () => {
     ]);
   });
 
+  it("says the same with any number of workers, and finds what it finds without", () => {
+    const [one, ...more] = ["1", "2", "3"].map((workers) =>
+      runCommand(["search", ...basic, "--front", "cost,mass", "--workers", workers]),
+    );
+    expect(one!.status).toBe(0);
+    for (const other of more) expect(other).toEqual(one);
+    const { result: alone } = json([...basic, "--front", "cost,mass"]);
+    const { result: cut } = json([...basic, "--front", "cost,mass", "--workers", "2"]);
+    expect([cut.best, cut.front, cut.combinations]).toEqual([alone.best, alone.front, alone.combinations]);
+    expect(alone.best.length).toBeGreaterThan(0);
+  });
+
+  it("takes out what is not known, on demand, and says where it is not", () => {
+    const pistons = short("piston", [5, 60, 176, 184], "pistons-and-a-bare-one");
+    const row = "BARE,Of which next to nothing is stated,1.00,1,1,0.1";
+    writeFileSync(pistons, `${readFileSync(pistons, "utf8").trimEnd()}\n${row}\n`);
+    const asked = [build, "--stage", "choose", "--list", ...few.filter((file) => file !== few[2]), pistons];
+    const { result: free } = json(asked);
+    expect(free.best[0]!.parts.map(({ id }) => id)).toContain("BARE");
+    expect(free.best[0]!.stops.unknown.length).toBeGreaterThan(3);
+    expect(flat(runCommand(["search", ...asked]).stdout)).toContain("some stop rules are unknown");
+    const { result: known } = json([...asked, "--known"]);
+    expect(known.best.length).toBeGreaterThan(0);
+    expect(known.best.flatMap(({ stops }) => stops.unknown)).toEqual([]);
+    expect(known.fellOut.some(({ unsettled }) => unsettled > 0)).toBe(true);
+  });
+
   it("takes up a finished search as it is", () => {
     const state = join(folder, "done.json");
     const once = json([...basic, "--state", state]);
@@ -176,7 +203,10 @@ describe("trialfit search", () => {
 
   it.each([
     [["search", build], "name the parts lists to choose from"],
-    [["search", ...basic, "--objective", "price"], "Invalid value"],
+    [["search", ...basic, "--objective", "price"], "Invalid value for argument: --objective (price)."],
+    [["search", ...basic, "--workers", "0"], '--workers: found "0"; expected a whole number from 1 to 64'],
+    [["search", ...basic, "--workers", "2", "--shard", "1/2"], "leave out --shard and --state"],
+    [["search", ...basic, "--workers", "2", "--best", "9999"], "best 9999: expected a whole number"],
     [["search", ...basic, "--weights", "cost 1"], "--weights goes with --objective weights"],
     [["search", ...basic, "--objective", "weights"], "--objective weights needs --weights"],
     [

@@ -64,6 +64,16 @@ describe("trialfit check --stream", () => {
     );
   });
 
+  it("counts the lines of a piece as those of the whole", () => {
+    const piece = ["{", ...streamBuilds(1)].join("\n");
+    const { stdout, stderr } = runCommand(
+      ["check", "--stream", "--brief", "--first-line", "101"],
+      Buffer.from(piece),
+    );
+    expect(stderr).toContain("standard input:101: found a line that is not JSON");
+    expect(rows(stdout).map(({ line }) => line)).toEqual([102]);
+  });
+
   it("says the same whatever the number of workers", () => {
     const path = file("workers.jsonl", streamBuilds(40, 7));
     const [one, ...more] = ["1", "2", "3"].map((workers) =>
@@ -99,6 +109,8 @@ describe("trialfit check --stream", () => {
 
   it.each([
     [["check", "--workers", "2", "x.yaml"], "--workers goes with --stream"],
+    [["check", "--first-line", "2", "x.yaml"], "--first-line goes with --stream"],
+    [["check", "--stream", "--first-line", "0", "x"], "--first-line 0: expected a whole number, at least 1"],
     [
       ["check", "--stream", "--workers", "0", "x"],
       '--workers: found "0"; expected a whole number from 1 to 64',
@@ -128,9 +140,7 @@ describe("under GNU parallel", () => {
       maxBuffer: 64 * 1024 * 1024,
     });
     const alone = rows(runCommand(["check", "--stream", "--brief", path]).stdout);
-    // Each process counts the lines that it was given.
-    const bare = (all: readonly { line: number }[]) => all.map(({ line: _, ...one }) => one);
-    expect(bare(rows(stdout))).toEqual(bare(alone));
+    expect(rows(stdout)).toEqual(alone);
     expect(alone).toHaveLength(120);
     // Its exit code is the number of processes that ended with another than 0: three of 50, 50 and 20 lines.
     expect(status).toBe(3);

@@ -1,3 +1,4 @@
+import { stripVTControlCharacters } from "node:util";
 import { defineCommand, renderUsage, runCommand } from "citty";
 import { InputError, nearestWord, SetError, version } from "trialfit";
 import { check } from "./commands/check.ts";
@@ -78,7 +79,7 @@ try {
     (error instanceof Error && error.name === "CLIError")
   ) {
     process.stderr.write(
-      `trialfit: ${error.message}\nRun "trialfit --help" for the commands, "trialfit check --help" for the options of one.\n`,
+      `trialfit: ${stripVTControlCharacters(error.message)}\nRun "trialfit --help" for the commands, "trialfit check --help" for the options of one.\n`,
     );
   } else {
     process.stderr.write(

@@ -30,6 +30,11 @@ export const searchArgs = {
     type: "boolean",
     description: "Demand that every stop rule surely holds, not only that none surely fails",
   },
+  known: {
+    type: "boolean",
+    description:
+      "Demand that every stop rule can be worked out: a part of which too little is stated gains nothing by it",
+  },
   "in-stock": { type: "boolean", description: "Only parts that are in stock" },
   count: {
     type: "boolean",
@@ -38,6 +43,11 @@ export const searchArgs = {
   stage: stageArg,
   set: setArg,
   shard: { type: "string", description: "Search one part of all combinations: 3/8 is the third of eight" },
+  workers: {
+    type: "string",
+    description:
+      "Threads to search in, each a part at a time; what is found and said is the same for any number",
+  },
   merge: { type: "boolean", description: "Merge the results of all shards, as JSON, into one" },
   state: {
     type: "string",
@@ -49,12 +59,6 @@ export const searchArgs = {
   },
   write: { type: "string", description: "Write the build with the best parts to this file" },
 } as const satisfies ArgsDef;
-
-/** A whole number of an option. @throws UsageError */
-export function wholeOf(option: string, text: string): number {
-  if (/^\d{1,7}$/.test(text)) return Number(text);
-  throw new UsageError(`--${option} ${text}: expected a whole number`);
-}
 
 /** @throws UsageError */
 export function shardOf(

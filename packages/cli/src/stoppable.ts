@@ -5,10 +5,16 @@ const KEEP = 30;
 /** Where no terminal is written to, time between two words of how far it is [s]. */
 const TELL = 1;
 
+const DAY = 86_400;
+/** Days beyond which a number says no more. */
+const LONGEST = 1000;
+
 function timeOf(seconds: number): string {
   if (!Number.isFinite(seconds)) return "some time";
   if (seconds < 120) return `${Math.ceil(seconds)} s`;
-  return seconds < 7200 ? `${Math.ceil(seconds / 60)} min` : `${Math.ceil(seconds / 3600)} h`;
+  if (seconds < 7200) return `${Math.ceil(seconds / 60)} min`;
+  if (seconds < 2 * DAY) return `${Math.ceil(seconds / 3600)} h`;
+  return seconds < LONGEST * DAY ? `${Math.ceil(seconds / DAY)} days` : `far more than ${LONGEST} days`;
 }
 
 function describe({ share, remaining, steps }: SearchProgress): string {

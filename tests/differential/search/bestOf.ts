@@ -3,10 +3,14 @@ import type { Combination } from "./exhaust.ts";
 export type Aim = "cost" | "margin" | "mass" | "time";
 export type Weights = Readonly<Record<Aim, number>>;
 
-/** Whether a combination may stay: no rule fails, and where that is demanded every one surely holds. */
-export function stays(one: Combination, demand: boolean): boolean {
+/** Whether a combination may stay: no rule fails, and where that is demanded every one is known or surely holds. */
+export function stays(one: Combination, demand: boolean | "known"): boolean {
   const { words, toConfirm, aimMissed, aimsKnown } = one;
-  if (aimMissed || (demand && !aimsKnown)) return false;
+  if (aimMissed || (demand !== false && !aimsKnown)) return false;
+  if (demand === "known")
+    return [...words].every(
+      ([rule, word]) => word !== "fails" && (word !== "unknown" || toConfirm.has(rule)),
+    );
   return [...words].every(
     ([rule, word]) =>
       word !== "fails" && (!demand || word === "holds" || word === "not-applicable" || toConfirm.has(rule)),

@@ -16,10 +16,11 @@ import { printProblems } from "../printProblems.ts";
 import { drawArgs, readDrawing } from "../readDrawing.ts";
 import { readInput } from "../readInput.ts";
 import { readSets } from "../readSets.ts";
+import { readWorkers } from "../readWorkers.ts";
 import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
 import { checkStream } from "../stream/checkStream.ts";
-import { readWorkers } from "../stream/readWorkers.ts";
 import { UsageError } from "../UsageError.ts";
+import { wholeOf } from "../wholeOf.ts";
 
 type Sets = Awaited<ReturnType<typeof readSets>>;
 
@@ -38,6 +39,10 @@ const args = {
       "One build as JSON in each line of one file, or of standard input; one report as JSON in each line",
   },
   workers: { type: "string", description: "With --stream: threads to judge lines in; 1 unless given" },
+  "first-line": {
+    type: "string",
+    description: "With --stream: number of the first line, for a piece of a longer file; 1 unless given",
+  },
   ...drawArgs,
   ...outputArgs,
 } as const satisfies ArgsDef;
@@ -89,6 +94,8 @@ export const check = defineCommand({
     const sets = await readSets(set);
     if (workers !== undefined && stream !== true)
       throw new UsageError("--workers goes with --stream: of single files each is judged by itself");
+    const firstLine = given["first-line"];
+    if (firstLine !== undefined && stream !== true) throw new UsageError("--first-line goes with --stream");
     if (stream === true) {
       if (files.length > 1) throw new UsageError("--stream reads one file, or - for standard input");
       const [file = "-"] = files;
@@ -99,7 +106,12 @@ export const check = defineCommand({
         ...(sets === undefined ? {} : { sets }),
         ...(drawing === undefined ? {} : { statistics: drawing }),
       };
-      process.exitCode = await checkStream(file, task, readWorkers(workers));
+      process.exitCode = await checkStream(
+        file,
+        task,
+        readWorkers(workers),
+        firstLine === undefined ? 1 : wholeOf("first-line", firstLine, 1),
+      );
       return;
     }
     const results = await Promise.all(

@@ -7,8 +7,6 @@ import {
   InputError,
   listLimits,
   mergeSearches,
-  readBuildText,
-  type SearchOptions,
   type SearchResult,
   type Stage,
   search as searchParts,
@@ -18,13 +16,17 @@ import { outputArgs } from "../commonArgs.ts";
 import { ExitCode } from "../ExitCode.ts";
 import { type Format, render } from "../output.ts";
 import { readInput } from "../readInput.ts";
-import { readLists } from "../readLists.ts";
+import { listsOf, readListTexts } from "../readLists.ts";
 import { readSets } from "../readSets.ts";
+import { readWorkers } from "../readWorkers.ts";
 import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
-import { frontOf, objectiveOf, searchArgs, shardOf, wholeOf } from "../searchArgs.ts";
+import { optionsOf, type SearchTask } from "../search/SearchTask.ts";
+import { searchInWorkers } from "../search/searchInWorkers.ts";
+import { frontOf, objectiveOf, searchArgs, shardOf } from "../searchArgs.ts";
 import { stoppable } from "../stoppable.ts";
 import { UsageError } from "../UsageError.ts";
 import { valuesOf } from "../valuesOf.ts";
+import { wholeOf } from "../wholeOf.ts";
 
 const args = {
   build: {
@@ -55,7 +57,7 @@ async function readJson(file: string): Promise<unknown> {
 }
 
 async function runSearch(
-  options: SearchOptions,
+  task: SearchTask,
   state: string | undefined,
   tells: boolean | undefined,
 ): Promise<SearchResult> {
@@ -63,10 +65,23 @@ async function runSearch(
   const keep = async (result: SearchResult) => {
     if (state !== undefined) await writeFile(state, `${JSON.stringify(result)}\n`);
   };
+  const options = await optionsOf(task);
+  const result = await stoppable((more) => searchParts({ ...options, ...from, ...more }), keep, tells);
+  if (state !== undefined) await keep(result);
+  return result;
+}
+
+function runInWorkers(task: SearchTask, workers: number, tells: boolean | undefined): Promise<SearchResult> {
+  const isTold = tells ?? process.stderr.isTTY;
+  return searchInWorkers(task, workers, (done, of) => {
+    if (isTold) process.stderr.write(`searched ${done} of ${of} parts\n`);
+  });
+}
+
+/** What is wrong with a number or name of an option is a slip of whoever typed it. @throws UsageError */
+async function asUsage<T>(run: () => Promise<T>): Promise<T> {
   try {
-    const result = await stoppable((more) => searchParts({ ...options, ...from, ...more }), keep, tells);
-    if (state !== undefined) await keep(result);
-    return result;
+    return await run();
   } catch (error) {
     if (error instanceof DimensionError)
       throw new UsageError(`found ${error.message}; expected ${error.expected}`);
@@ -100,29 +115,40 @@ export const search = defineCommand({
     if (listed.length === 0) throw new UsageError("name the parts lists to choose from: --list FILE…");
     const text = await readInput(build);
     const file = build === "-" ? "standard input" : build;
-    const lists = await readLists(listed);
     const sets = await readSets(given.set);
     const shard = shardOf(given.shard);
-    const result = await runSearch(
-      {
-        fixed: readBuildText(text, file),
-        candidates: lists,
+    const { workers, state, progress } = given;
+    if (workers !== undefined && (shard !== undefined || state !== undefined))
+      throw new UsageError(
+        "--workers cuts the search itself and cannot be gone on with: leave out --shard and --state",
+      );
+    const task: SearchTask = {
+      text,
+      file,
+      lists: await readListTexts(listed),
+      options: {
         objective: objectiveOf(given.objective, given.weights),
         best: wholeOf("best", given.best),
         front: frontOf(given.front),
-        demand: given.holds === true,
+        demand: given.holds === true || (given.known === true ? ("known" as const) : false),
         inStock: given["in-stock"] === true,
         countAll: given.count === true,
         ...(given.stage === undefined ? {} : { stage: given.stage as Stage }),
         ...(sets === undefined ? {} : { sets }),
         ...(shard === undefined ? {} : { shard }),
       },
-      given.state,
-      given.progress,
+    };
+    const result = await asUsage(() =>
+      workers === undefined
+        ? runSearch(task, state, progress)
+        : runInWorkers(task, readWorkers(workers), progress),
     );
     print(result);
     const [best] = result.best;
     if (given.write !== undefined && best !== undefined)
-      await writeFile(given.write, withParts(text, best.parts, lists, { file, unseen: result.unseen }));
+      await writeFile(
+        given.write,
+        withParts(text, best.parts, await listsOf(task.lists), { file, unseen: result.unseen }),
+      );
   },
 });

@@ -65,9 +65,15 @@ async function open(file: string): Promise<AsyncIterable<Buffer | string>> {
  * with the number of lines, and what is printed does not depend on the number of workers.
  * @param file name of a file, or `-` for standard input
  * @param workers whole number from 1; 1: none beside this process
+ * @param first number of the first line: of a piece of a longer input it is not 1
  * @returns what the exit code says of all lines
  */
-export async function checkStream(file: string, task: LineTask, workers: number): Promise<number> {
+export async function checkStream(
+  file: string,
+  task: LineTask,
+  workers: number,
+  first: number,
+): Promise<number> {
   const input = await open(file);
   const { judge, width, end } = await judgesOf(task, workers);
   let [under, bad, unsound] = [0, 0, 0];
@@ -82,7 +88,7 @@ export async function checkStream(file: string, task: LineTask, workers: number)
     process.stderr.write(`${result.problems.join("\n")}\n`);
   };
   try {
-    for await (const line of linesOf(input)) {
+    for await (const line of linesOf(input, first)) {
       const result = judge(line);
       under += 1;
       const before = written;

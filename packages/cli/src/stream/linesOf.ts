@@ -38,10 +38,13 @@ class Gathering {
   }
 }
 
-/** The lines of an input one by one, numbered from 1, in memory for one of them. */
-export async function* linesOf(input: AsyncIterable<Buffer | string>): AsyncGenerator<Line, void, void> {
+/** The lines of an input one by one, in memory for one of them. @param first number of the first of them */
+export async function* linesOf(
+  input: AsyncIterable<Buffer | string>,
+  first: number,
+): AsyncGenerator<Line, void, void> {
   const gathering = new Gathering();
-  let number = 0;
+  let number = first - 1;
   for await (const piece of input) {
     const chunk = Buffer.from(piece);
     let from = 0;

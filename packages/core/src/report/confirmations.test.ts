@@ -60,6 +60,10 @@ describe("rules that a person confirms", () => {
   it("do not hold up the choice of parts, and are counted apart there", async () => {
     const report = await judge(undefined);
     expect(report.summary).toMatchObject({ toConfirm: 1, sound: true, stops: 0 });
+    const text = await asText(judge(undefined));
+    expect(text).toContain("SOUND as far as numbers tell");
+    expect(text).toContain("1 stop rule that a person must look at has not passed yet");
+    expect(await asText(judge(saw("yes")))).toContain("SOUND as far as it was checked: every stop rule");
   });
   it("stay unknown, not pending, where another input is missing too", async () => {
     const both: RuleFile = {

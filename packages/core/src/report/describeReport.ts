@@ -87,18 +87,24 @@ function headline(report: Report): DocumentLine {
       text: `NOT YET KNOWN: ${pending.rules.length} rules are still being worked out, and have not passed.`,
       tone: "bad",
     };
+  const stops = report.verdicts.filter((one) => one.weight === "stop");
+  const waiting = stops.filter((one) => one.toConfirm).length;
+  if (summary.sound && waiting > 0)
+    return {
+      text: `SOUND as far as numbers tell: every stop rule that they decide holds over all tolerances. ${countOf(waiting, "stop rule")} that a person must look at ${waiting === 1 ? "has" : "have"} not passed yet.`,
+      tone: "doubt",
+    };
   if (summary.sound)
     return {
       text: "SOUND as far as it was checked: every stop rule that applies holds over all tolerances.",
       tone: "good",
     };
-  const stops = report.verdicts.filter((one) => one.weight === "stop");
   const count = (word: string) => stops.filter((one) => one.verdict === word && !one.toConfirm).length;
   const parts = [
     [count("fails"), "fail"],
     [count("open"), "open"],
     [count("unknown"), "unknown"],
-    [report.stage === "all" ? 0 : stops.filter((one) => one.toConfirm).length, "to be confirmed"],
+    [report.stage === "all" ? 0 : waiting, "to be confirmed"],
   ].filter(([number]) => number !== 0);
   return {
     text: `NOT SOUND: of the stop rules, ${parts.map(([number, word]) => `${number} ${word}`).join(", ")}.`,

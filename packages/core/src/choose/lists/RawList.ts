@@ -1,8 +1,13 @@
+import type { Problem } from "../../read/Problem.ts";
+
 /** Line and column in a file, both from 1. */
 export interface Place {
   readonly line: number | undefined;
   readonly column: number | undefined;
 }
+
+/** What is wrong, but for the file, which all share. */
+export type Flaw = Omit<Problem, "file" | "line" | "column"> & { readonly place: Place };
 
 /** What is written in one place of a list, before anything is made of it. */
 export interface RawCell {
@@ -27,6 +32,8 @@ export interface RawList {
   /** Columns by name, each with the unit that stands in its head, if any. */
   readonly columns: ReadonlyMap<string, { readonly unit: string | undefined; readonly place: () => Place }>;
   readonly rows: readonly RawRow[];
+  /** What is wrong already with how it is written; the rows are those that could be told apart. */
+  readonly flaws: readonly Flaw[];
 }
 
 /** What is read at most of a list: it comes from a stranger, and all of it is kept in memory. */

@@ -2,8 +2,8 @@ import { InputError } from "../../read/Problem.ts";
 import { parseSource } from "../../read/parseSource.ts";
 import { DimensionError } from "../../units/parseDimension.ts";
 import { guardCell } from "./guardCell.ts";
-import type { RawCell, RawList, RawRow } from "./RawList.ts";
-import type { Flaw, ListHead } from "./readListHead.ts";
+import type { Flaw, RawCell, RawList, RawRow } from "./RawList.ts";
+import type { ListHead } from "./readListHead.ts";
 import { withUnit } from "./withUnit.ts";
 
 /** One row that is being read. */
@@ -12,6 +12,18 @@ export interface RowReader {
   readonly head: ListHead;
   readonly row: RawRow;
   readonly flaws: Flaw[];
+  /** In what the prices of all rows are: from the head of the column, or as the cells say. */
+  readonly money: { currency: string | undefined };
+}
+
+/** As much of a cell as a message shows. */
+const SHOWN = 60;
+
+/** What stands in a cell, for messages. */
+export function shown({ value }: RawCell): string {
+  return typeof value === "object"
+    ? JSON.stringify(value).slice(0, SHOWN)
+    : `"${String(value).slice(0, SHOWN)}"`;
 }
 
 /** Where in the list a cell is, for messages. */
@@ -25,7 +37,7 @@ export function attemptCell<T>(reader: RowReader, name: string, read: (cell: Raw
     return read(cell);
   } catch (error) {
     if (!(error instanceof DimensionError)) throw error;
-    const found = `"${String(cell.value).slice(0, 60)}": ${error.message}`;
+    const found = `${shown(cell)}: ${error.message}`;
     reader.flaws.push({ place: cell.place(), field: fieldOf(reader, name), found, expected: error.expected });
     return undefined;
   }

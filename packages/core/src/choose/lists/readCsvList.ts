@@ -1,12 +1,6 @@
-import { parse } from "csv-parse/browser/esm/sync";
 import { InputError } from "../../read/Problem.ts";
-import { listLimits, type Place, type RawCell, type RawList, type RawRow } from "./RawList.ts";
-
-interface Line {
-  readonly record: readonly string[];
-  readonly raw: string;
-  readonly line: number;
-}
+import { csvRecords, type Line } from "./csvRecords.ts";
+import { type Flaw, listLimits, type Place, type RawCell, type RawList, type RawRow } from "./RawList.ts";
 
 const HEAD_LINE = /^#\s*([A-Za-z-]+)\s*:\s*(.*?)\s*$/;
 const COLUMN = /^(.*?)\s*(?:\(([^()]*(?:\([^()]*\))?[^()]*)\)|\[([^[\]]*)\])?$/;
@@ -35,36 +29,6 @@ function delimiterOf(line: string): string {
   return [",", ";", "\t"].reduce((best, sign) => (count(sign) > count(best) ? sign : best));
 }
 
-/** Splits records, each with the line on which it begins. */
-function recordsOf(text: string, delimiter: string, firstLine: number, file: string): readonly Line[] {
-  try {
-    const records = parse(text, {
-      delimiter,
-      info: true,
-      raw: true,
-      relax_column_count: true,
-      trim: true,
-      max_record_size: listLimits.cell * 4,
-    }) as unknown as readonly { record: string[]; raw: string }[];
-    let line = firstLine;
-    return records.map(({ record, raw }) => {
-      const at = line;
-      line += raw.split("\n").length - (raw.endsWith("\n") ? 1 : 0);
-      return { record, raw, line: at };
-    });
-  } catch (error) {
-    const { code, lines, message } = error as Error & { readonly code?: string; readonly lines?: number };
-    if (code === undefined) throw error;
-    const line = firstLine + Math.max(0, (lines ?? 1) - 1);
-    return refuse(
-      file,
-      { line, column: 1 },
-      code === "CSV_MAX_RECORD_SIZE" ? "a row that does not end" : `a row that is not CSV (${message})`,
-      "cells as RFC 4180 has them: quotes around a cell with a separator, doubled inside it",
-    );
-  }
-}
-
 /**
  * Splits a CSV list into cells: lines `# key: value` at its top, a row of column heads with units in brackets, a row
  * for each part. The separator is a comma, a semicolon or a tab. Format of cells: RFC 4180.
@@ -82,7 +46,10 @@ export function readCsvList(text: string, file: string): RawList {
     head.set(key, { value, place: () => ({ line, column: 1 }) });
   }
   const delimiter = delimiterOf(lines[top] ?? "");
-  const [heads, ...records] = recordsOf(lines.slice(top).join(""), delimiter, top + 1, file);
+  const flaws: Flaw[] = [];
+  const [heads, ...records] = csvRecords(lines.slice(top).join(""), delimiter, top + 1, flaws);
+  if (heads === undefined && flaws[0] !== undefined)
+    return refuse(file, flaws[0].place, flaws[0].found, flaws[0].expected);
   if (heads === undefined)
     return refuse(
       file,
@@ -109,20 +76,21 @@ export function readCsvList(text: string, file: string): RawList {
   }
   const rows = records
     .filter(({ record }) => record.some((cell) => cell !== ""))
-    .map((line, index): RawRow => {
+    .flatMap((line, index): readonly RawRow[] => {
       const { record } = line;
-      if (record.length > names.length)
-        refuse(
-          file,
-          placeIn(line, names.length)(),
-          `${record.length} cells`,
-          `${names.length}, as many as there are column heads: quotes around a cell with a separator in it`,
-          `row ${index + 1}`,
-        );
+      if (record.length > names.length) {
+        flaws.push({
+          place: placeIn(line, names.length)(),
+          field: `row ${index + 1}`,
+          found: `${record.length} cells`,
+          expected: `${names.length}, as many as there are column heads: quotes around a cell with a separator in it`,
+        });
+        return [];
+      }
       const cells = new Map<string, RawCell>();
       for (const [at, value] of record.entries())
         if (value !== "") cells.set(names[at]!, { value, place: placeIn(line, at) });
-      return { number: index + 1, place: placeIn(line, 0), cells };
+      return [{ number: index + 1, place: placeIn(line, 0), cells }];
     });
-  return { file, head, columns, rows };
+  return { file, head, columns, rows, flaws };
 }

@@ -1,13 +1,12 @@
 import { parts } from "../../read/buildSchema.ts";
 import { fieldSpecs } from "../../read/FieldSpec.ts";
 import { nearestWord } from "../../read/nearestWord.ts";
-import type { Problem } from "../../read/Problem.ts";
 import type { Part } from "../../read/part.ts";
 import { syntaxOf } from "../../read/syntaxOf.ts";
 import { findUnit, sameDimensions, unitOf } from "../../units/findUnit.ts";
 import { describeSyntax } from "../../units/parseDimension.ts";
 import { CURRENCY, listColumns, measuredColumns } from "./listColumns.ts";
-import type { Place, RawCell, RawList } from "./RawList.ts";
+import type { Flaw, RawCell, RawList } from "./RawList.ts";
 
 /** What a list says of all its parts. */
 export interface ListHead {
@@ -16,10 +15,9 @@ export interface ListHead {
   /** Names of fields. */
   readonly keep: readonly string[];
   readonly currency: string | undefined;
+  /** Columns whose head is wrong: their cells are not read, since each would be wrong as well. */
+  readonly unread: ReadonlySet<string>;
 }
-
-/** What is wrong, but for the file, which all share. */
-export type Flaw = Omit<Problem, "file" | "line" | "column"> & { readonly place: Place };
 
 const headKeys = ["part", "about", "keep"];
 const buyable = parts.filter(({ spec }) => spec.bought !== false);
@@ -92,10 +90,15 @@ export function readListHead(list: RawList, flaws: Flaw[]): ListHead | undefined
         expected: `fields of the part ${part.spec.key}`,
         ...near(name, fieldNames),
       });
+  const unread = new Set<string>();
+  const refuseColumn = (name: string, flaw: Flaw) => {
+    unread.add(name);
+    flaws.push(flaw);
+  };
   for (const [name, { unit, place }] of list.columns) {
     const known = [...listColumns, ...fieldNames];
     if (!known.includes(name))
-      flaws.push({
+      refuseColumn(name, {
         place: place(),
         field: `column "${name}"`,
         found: `the unknown column "${name}"`,
@@ -104,7 +107,7 @@ export function readListHead(list: RawList, flaws: Flaw[]): ListHead | undefined
       });
     else if (unit !== undefined) {
       const flaw = checkUnit(name, unit, part);
-      if (flaw !== undefined) flaws.push({ place: place(), field: `column "${name}"`, ...flaw });
+      if (flaw !== undefined) refuseColumn(name, { place: place(), field: `column "${name}"`, ...flaw });
     }
   }
   const about = list.head.get("about");
@@ -113,5 +116,6 @@ export function readListHead(list: RawList, flaws: Flaw[]): ListHead | undefined
     about: about === undefined ? undefined : String(about.value),
     keep,
     currency: list.columns.get("price")?.unit,
+    unread,
   };
 }

@@ -4,15 +4,11 @@ import type { FieldSchema } from "../../read/fieldSchema.ts";
 import { InputError } from "../../read/Problem.ts";
 import { readFrom } from "../../read/readData.ts";
 import { DimensionError } from "../../units/parseDimension.ts";
-import { rationalFromDecimal } from "../../units/Rational.ts";
 import { guardCell } from "./guardCell.ts";
 import { MAX_NAME, measuredColumns, PART_ID } from "./listColumns.ts";
-import { type ListedPart, PRICE_SHARES } from "./PartsList.ts";
-import type { RawList, RawRow } from "./RawList.ts";
-import { attemptCell, entryOf, fieldOf, type RowReader } from "./RowReader.ts";
-import type { Flaw, ListHead } from "./readListHead.ts";
-
-const PRICE = /^\d{1,9}(?:\.\d{1,4})?$/;
+import type { ListedPart } from "./PartsList.ts";
+import { attemptCell, entryOf, fieldOf, type RowReader, shown } from "./RowReader.ts";
+import { readPrice } from "./readPrice.ts";
 
 function readId(reader: RowReader): string | undefined {
   const { row, flaws } = reader;
@@ -31,23 +27,6 @@ function readId(reader: RowReader): string | undefined {
       "not an id",
       "letters, digits and . _ -, beginning with a letter or digit, at most 64",
     );
-  });
-}
-
-function readPrice(reader: RowReader): number | undefined {
-  return attemptCell(reader, "price", ({ value }) => {
-    if (reader.head.currency === undefined)
-      throw new DimensionError(
-        "a price without a currency",
-        "the currency once, in the head of the column: price (EUR); in YAML and JSON units: { price: EUR }",
-      );
-    const number = PRICE.test(String(value)) ? rationalFromDecimal(String(value)) : undefined;
-    if (number === undefined)
-      throw new DimensionError(
-        "not a price",
-        `an amount such as 1249.50 in ${reader.head.currency}, without sign or currency`,
-      );
-    return Number((number.numerator * BigInt(PRICE_SHARES)) / number.denominator);
   });
 }
 
@@ -73,7 +52,7 @@ function readMeasured(reader: RowReader, name: string, schema: FieldSchema): num
   reader.flaws.push({
     place: reader.row.cells.get(name)!.place(),
     field: fieldOf(reader, name),
-    found: `"${String(reader.row.cells.get(name)!.value).slice(0, 60)}"${message === undefined ? "" : `: ${message}`}`,
+    found: `${shown(reader.row.cells.get(name)!)}${message === undefined ? "" : `: ${message}`}`,
     expected: params?.expected ?? "a number",
   });
   return undefined;
@@ -119,13 +98,8 @@ function readFields(reader: RowReader): Pick<ListedPart, "values" | "entries"> {
 }
 
 /** Reads one row of a list. @returns undefined when it has no id; what else is wrong with it is added to the flaws */
-export function readListRow(
-  list: RawList,
-  head: ListHead,
-  row: RawRow,
-  flaws: Flaw[],
-): ListedPart | undefined {
-  const reader: RowReader = { list, head, row, flaws };
+export function readListRow(reader: RowReader): ListedPart | undefined {
+  const { row } = reader;
   const id = readId(reader);
   const name = readName(reader);
   const price = readPrice(reader);

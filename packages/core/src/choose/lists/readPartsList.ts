@@ -1,8 +1,9 @@
 import { countOf } from "../../read/countOf.ts";
 import { InputError, type Problem } from "../../read/Problem.ts";
 import type { ListedPart, PartsList } from "./PartsList.ts";
-import { listLimits, type RawList } from "./RawList.ts";
-import { type Flaw, type ListHead, readListHead } from "./readListHead.ts";
+import { type Flaw, listLimits, type RawList } from "./RawList.ts";
+import type { RowReader } from "./RowReader.ts";
+import { type ListHead, readListHead } from "./readListHead.ts";
 import { readListRow } from "./readListRow.ts";
 
 /** As many flaws as are named: a column without its unit is wrong in every row. */
@@ -30,11 +31,14 @@ function refuse({ file }: RawList, flaws: readonly Flaw[]): never {
   );
 }
 
+type Money = RowReader["money"];
+
 /** Every part of the list; an id that stands twice is a flaw. */
-function readParts(list: RawList, head: ListHead, flaws: Flaw[]): readonly ListedPart[] {
+function readParts(list: RawList, head: ListHead, flaws: Flaw[], money: Money): readonly ListedPart[] {
   const lines = new Map<string, number>();
   return list.rows.flatMap((row) => {
-    const part = readListRow(list, head, row, flaws);
+    const cells = new Map([...row.cells].filter(([name]) => !head.unread.has(name)));
+    const part = readListRow({ list, head, row: { ...row, cells }, flaws, money });
     if (part === undefined) return [];
     const before = lines.get(part.id);
     if (before === undefined) lines.set(part.id, part.line);
@@ -54,20 +58,21 @@ function readParts(list: RawList, head: ListHead, flaws: Flaw[]): readonly Liste
  * @throws InputError with the problems, the first fifty of many
  */
 export function readPartsList(list: RawList): PartsList {
-  const flaws: Flaw[] = [];
+  const flaws: Flaw[] = [...list.flaws];
   const head = readListHead(list, flaws);
-  if (head === undefined || flaws.length > 0) return refuse(list, flaws);
-  if (list.rows.length === 0 || list.rows.length > listLimits.parts)
+  if (head === undefined) return refuse(list, flaws);
+  if ((list.rows.length === 0 && list.flaws.length === 0) || list.rows.length > listLimits.parts)
     flaws.push({
       place: { line: 1, column: 1 },
       field: "",
       found: countOf(list.rows.length, "part"),
       expected: `1 to ${listLimits.parts} parts`,
     });
+  const money: Money = { currency: head.currency };
+  const parts = list.rows.length > listLimits.parts ? [] : readParts(list, head, flaws, money);
   if (flaws.length > 0) return refuse(list, flaws);
-  const parts = readParts(list, head, flaws);
-  if (flaws.length > 0) return refuse(list, flaws);
-  const { part, about, keep, currency } = head;
+  const { part, about, keep } = head;
+  const { currency } = money;
   return {
     file: list.file,
     part: part.spec,

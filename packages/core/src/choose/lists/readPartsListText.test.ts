@@ -170,7 +170,7 @@ describe("a parts list", () => {
     ["too many cells", csv("S-1,94,48 mm,1,1,1,1,1"), /row 1: found 8 cells; expected 7/],
     ["a size to be found", csv("S-1,? 90 mm to 95 mm", "id,stroke"), /a dimension that is to be found/],
     ["readings", csv('S-1,"{ readings: { ""1"": 48 mm } }"', "id,crankpinDiameter"), /readings by position/],
-    ["an unclosed quote", csv('S-1,"94'), /a row that is not CSV/],
+    ["an unclosed quote", csv('S-1,"94'), /^shafts\.csv:5:5: found a quote that nothing closes/],
     ["an unclosed bracket", csv('S-1,"{ value: 94 mm"', "id,stroke"), /not YAML or JSON/],
     [
       "no part",
@@ -201,12 +201,60 @@ describe("a parts list", () => {
   it("names the place in YAML too", () => {
     const text =
       "part: piston\nparts:\n  - { id: P-1, compressionHeight: 31 }\n  - { id: P-2, compresionHeight: 31 mm }\n";
-    expect(problemsOf(text, "p.yaml")[0]).toMatch(
+    expect(problemsOf(text, "p.yaml")[1]).toMatch(
       /^p\.yaml:4:16: column "compresionHeight": found the unknown column .* Did you mean "compressionHeight"\?/,
     );
     expect(problemsOf(text.replace("compresionHeight: 31 mm", "pinBore: 22 mm"), "p.yaml")[0]).toMatch(
       /^p\.yaml:3:35: row 1, column "compressionHeight": found "31": a number without a unit/,
     );
+  });
+
+  it("lets no slip hide the others", () => {
+    const text = csv(
+      'S-1,94,,1,,,\nS-2,9x,,1,,,\nS-3,94,,1,,,,,,,\nS-4,,,-1,,,\nS-5,"94,,1,,,',
+      "id,stroke (mm),crankpinDiametr,price (EUR),leadTime (d),stock,totalMass (kg)",
+    );
+    expect(problemsOf(text)).toEqual([
+      expect.stringMatching(/^shafts\.csv:4:\d+: column "crankpinDiametr": found the unknown column/),
+      expect.stringMatching(/^shafts\.csv:6:5: row 2, column "stroke"/),
+      expect.stringMatching(/^shafts\.csv:7:\d+: row 3: found 11 cells/),
+      expect.stringMatching(/^shafts\.csv:8:\d+: row 4, column "price"/),
+      expect.stringMatching(/^shafts\.csv:9:5: found a quote that nothing closes/),
+    ]);
+  });
+
+  it("takes the currency from the cells where the head has none, one for all", () => {
+    const priced = (...prices: readonly string[]) =>
+      csv(prices.map((price, index) => `S-${index},${price}`).join("\n"), "id,price");
+    const list = readPartsListText(priced("640 EUR", "1249.50EUR"), "shafts.csv");
+    expect([list.currency, ...list.parts.map(({ price }) => price)]).toEqual(["EUR", 6_400_000, 12_495_000]);
+    expect(problemsOf(priced("640 EUR", "700 USD"))).toEqual([
+      expect.stringMatching(/row 2, column "price": found "700 USD": a price in USD; expected one in EUR/),
+    ]);
+    expect(problemsOf(priced("640 EUR", "700"))).toEqual([
+      expect.stringMatching(/a price without a currency/),
+    ]);
+    expect(problemsOf(priced("640 euro"))[0]).toMatch(/the currency "euro"; expected three capital letters/);
+  });
+
+  it.each([
+    [
+      "a decimal comma",
+      csv("S-1;88,00", "id;stroke (mm)"),
+      /found "88,00": a decimal comma; expected .* 88\.00/,
+    ],
+    [
+      "a unit that the head does not say",
+      csv("S-1,140 kg", "id,stroke (mm)"),
+      /the unit kg; expected the number alone, in mm/,
+    ],
+    [
+      "a group in place of a number",
+      "part: crankshaft\nunits: { price: EUR }\nparts:\n  - { id: S-1, price: { value: 5 } }\n",
+      /found \{"value":"5"\}: not a price/,
+    ],
+  ])("says of %s what it is", (_, text, message) => {
+    expect(problemsOf(text, text.startsWith("part") ? "p.yaml" : "shafts.csv")[0]).toMatch(message);
   });
 
   it("names the first slips of many, and says how many there are", () => {

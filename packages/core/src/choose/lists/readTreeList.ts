@@ -65,5 +65,6 @@ export function readTreeList(text: string, file: string): RawList {
     head: new Map(Object.entries(head).map(([key, value]) => [key, cell(value, [key])])),
     columns,
     rows,
+    flaws: [],
   };
 }

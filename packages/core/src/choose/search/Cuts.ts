@@ -4,7 +4,7 @@ import type { ProjectedJudge } from "./ProjectedJudge.ts";
 import type { Question } from "./Question.ts";
 import type { RuleOutcome } from "./RuleAsked.ts";
 import type { Domain, Scoring } from "./Scoring.ts";
-import { type CutReason, reasonToCut, Tally } from "./Tally.ts";
+import { type CutReason, type Demand, reasonToCut, Tally } from "./Tally.ts";
 
 /** Combinations of what is left of the kinds that are not chosen, but for one of them. */
 export function combinationsOf(domains: readonly (Domain | undefined)[], but?: number): number {
@@ -18,8 +18,7 @@ export function combinationsOf(domains: readonly (Domain | undefined)[], but?: n
 export interface CutTerms {
   readonly judge: ProjectedJudge;
   readonly scoring: Scoring;
-  /** Whether every stop rule must surely hold. */
-  readonly demand: boolean;
+  readonly demand: Demand;
 }
 
 /** Asks the rules of a branch, takes out what they forbid, and counts why. */
@@ -62,7 +61,7 @@ export class Cuts {
     for (const option of domain.options) {
       this.chosen[kind] = option;
       const outcome = judge.ask(question, this.chosen);
-      const reason = reasonToCut(outcome, demand && question.whole);
+      const reason = reasonToCut(outcome, question.whole ? demand : false);
       if (reason !== undefined) {
         if (others !== undefined) this.fall(question, outcome, reason, others);
         continue;
@@ -80,7 +79,7 @@ export class Cuts {
     const { judge, demand } = this.terms;
     return own.some((question) => {
       const outcome = judge.ask(question, this.chosen);
-      const reason = reasonToCut(outcome, demand && question.whole);
+      const reason = reasonToCut(outcome, question.whole ? demand : false);
       if (reason === undefined) return false;
       if (counts) this.fall(question, outcome, reason, combinationsOf(domains));
       return true;
@@ -98,6 +97,7 @@ export class Cuts {
       chosen: question.kinds.map((kind) => [kind, this.chosen[kind]!] as const),
       relative: miss.relative,
       miss,
+      isAim: question.isAim,
       left: miss.lookup(miss.leaf.fact),
       right: operandOf(miss.leaf, miss.lookup),
     });

@@ -9,7 +9,7 @@ import type { Scoring } from "./Scoring.ts";
 import type { FallenRule, FoundParts, NearestMissed, SearchResult } from "./SearchResult.ts";
 import type { SearchSpace } from "./SearchSpace.ts";
 import type { Entry } from "./Standings.ts";
-import { reasonToCut, type Tally } from "./Tally.ts";
+import { type Demand, reasonToCut, type Tally } from "./Tally.ts";
 import type { Walk } from "./Walk.ts";
 import { writeMiss } from "./writeMiss.ts";
 
@@ -21,9 +21,9 @@ export class Recorder {
   /** What earlier runs of the same search wrote of rules, by number. */
   private readonly before = new Map<number, NearestMissed>();
 
-  private readonly demand: boolean;
+  private readonly demand: Demand;
 
-  constructor(space: SearchSpace, judge: ProjectedJudge, scoring: Scoring, demand: boolean) {
+  constructor(space: SearchSpace, judge: ProjectedJudge, scoring: Scoring, demand: Demand) {
     this.demand = demand;
     this.space = space;
     this.judge = judge;

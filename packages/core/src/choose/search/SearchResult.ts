@@ -54,6 +54,8 @@ const nearest = z.strictObject({
   /** SI. */
   value: z.union([band, name]).optional(),
   against: z.union([band, z.array(name)]).optional(),
+  /** For an aim of the build, as it is written there; `against` has its allowance in it. */
+  wanted: name.optional(),
   /** What would have saved it: so much more or less of the value at the best end of its band [SI]. */
   short: z.number().optional(),
 });
@@ -63,7 +65,7 @@ const fallen = z.strictObject({
   title: name,
   /** Combinations that it takes out since it surely fails. */
   fails: count,
-  /** Combinations that it takes out since it does not surely hold, where that is demanded. */
+  /** Combinations that it takes out since it does not surely hold, or is not known, where that is demanded. */
   unsettled: count,
   /** Of those looked at the one that was missed by least. */
   nearest: nearest.optional(),
@@ -75,8 +77,8 @@ const terms = z.strictObject({
   currency: name.optional(),
   best: count,
   front: z.array(aim),
-  /** Whether every stop rule must surely hold. */
-  demand: z.boolean(),
+  /** Whether every stop rule must surely hold; or only be known. */
+  demand: z.union([z.boolean(), z.literal("known")]),
   inStock: z.boolean(),
   /** Whether combinations that fit were counted also where they cannot be among the best. */
   countAll: z.boolean(),

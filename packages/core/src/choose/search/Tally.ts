@@ -3,15 +3,19 @@ import type { Question } from "./Question.ts";
 import type { RuleOutcome } from "./RuleAsked.ts";
 import type { Miss } from "./relativeMargin.ts";
 
-/** Why a rule takes a combination out: it surely fails, or it does not surely hold where that is demanded. */
+/** Why a rule takes a combination out: it surely fails, or it is not as sure or as known as is demanded. */
 export type CutReason = "fails" | "unsettled";
+
+/** What of a rule: nothing but that it does not fail, that it can be worked out, or that it surely holds. */
+export type Demand = boolean | "known";
 
 /**
  * Why a combination is taken out by what a rule says of it, if it is.
- * @param demand whether a rule must surely hold, but for what a person has to confirm
+ * @param demand what is demanded of a rule, but for what a person has to confirm
  */
-export function reasonToCut({ word, toConfirm }: RuleOutcome, demand: boolean): CutReason | undefined {
+export function reasonToCut({ word, toConfirm }: RuleOutcome, demand: Demand): CutReason | undefined {
   if (word === "fails") return "fails";
+  if (demand === "known") return word === "unknown" && !toConfirm ? "unsettled" : undefined;
   const settled = word === "holds" || word === "not-applicable" || toConfirm;
   return demand && !settled ? "unsettled" : undefined;
 }
@@ -23,6 +27,8 @@ export interface NearestMiss {
   /** Below zero: by how much the limit is missed, as a part of the greater side; −∞ for words. */
   readonly relative: number;
   readonly miss: Miss;
+  /** Whether it is an aim of the build that was missed. */
+  readonly isAim: boolean;
   readonly left: Fact;
   readonly right: Fact | { readonly kind: "words"; readonly words: readonly string[] };
 }

@@ -10,12 +10,12 @@ import type { Aim } from "../solve/Wanted.ts";
 /** Name under which an aim stands among the rules that take combinations out. */
 export const aimName = (id: string) => `aims.${id}`;
 
-function conditionsOf({ id, kind, value, allowance }: Aim): readonly Leaf[] {
+function conditionsOf({ id, kind, value, allowance }: Aim, text: string): readonly Leaf[] {
   const leaf = (operator: Leaf["operator"], limit: number): Leaf => ({
     kind: "leaf",
     fact: id,
     operator,
-    value: { kind: "number", value: limit, text: "" },
+    value: { kind: "number", value: limit, text },
   });
   return [
     ...(kind === "most" ? [] : [leaf("greaterThanInclusive", value - allowance)]),
@@ -31,9 +31,10 @@ function conditionsOf({ id, kind, value, allowance }: Aim): readonly Leaf[] {
 export function aimRules(build: Build, catalog: Catalog): readonly CompiledRule[] {
   return readAims(build, catalog).map((aim): CompiledRule => {
     const { name } = catalog.get(aim.id)!;
+    const { text } = build.aims.get(aim.id)!;
     const file = {
       id: aimName(aim.id),
-      title: `${name}: ${build.aims.get(aim.id)!.text}, as the build aims at`,
+      title: `${name}: ${text}, as the build aims at`,
       parts: [],
       stages: [],
       otherwise: { weight: "stop", work: "order", do: "" },
@@ -41,7 +42,7 @@ export function aimRules(build: Build, catalog: Catalog): readonly CompiledRule[
     return {
       file,
       when: undefined,
-      requires: { kind: "all", children: conditionsOf(aim) },
+      requires: { kind: "all", children: conditionsOf(aim, text) },
       limits: [],
       facts: [aim.id],
     };

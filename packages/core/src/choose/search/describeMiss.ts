@@ -14,7 +14,7 @@ const words: Readonly<Record<string, string>> = {
 
 /** By how little a rule was missed, with which parts, and what would have saved it, in one sentence. */
 export function describeMiss(nearest: NearestMissed): string {
-  const { parts, label, operator, unit = "1", decimals, value, against, short } = nearest;
+  const { parts, label, operator, unit = "1", decimals, value, against, wanted: aim, short } = nearest;
   const style = decimals === undefined ? {} : { decimals };
   const greater = operator.startsWith("greater");
   const ids = parts.map(({ id }) => id).join(", ");
@@ -35,6 +35,6 @@ export function describeMiss(nearest: NearestMissed): string {
     short === undefined
       ? ""
       : `; ${formatInterval(Math.abs(short), unit, { digits: 3 })} ${greater ? "more" : "less"} would have saved it`;
-  const asked = `${words[operator] ?? operator} ${wanted}`.trim();
+  const asked = aim ?? `${words[operator] ?? operator} ${wanted}`.trim();
   return `${ids}: ${label.charAt(0).toLowerCase()}${label.slice(1)} ${has}, ${asked} is wanted${saved}.`;
 }

@@ -3,9 +3,9 @@ import { DISCLAIMER } from "../../report/describeReport.ts";
 import type { DocumentItem, DocumentLine, ReportDocument } from "../../report/ReportDocument.ts";
 import { formatNumber } from "../../units/formatNumber.ts";
 import { describeFallen } from "./describeFallen.ts";
-import { aimNames, aims } from "./Objective.ts";
+import { type Aim, aimNames, aims } from "./Objective.ts";
 import { printCount } from "./printCount.ts";
-import type { FoundParts, SearchResult } from "./SearchResult.ts";
+import type { FoundParts, SearchResult, SearchTerms } from "./SearchResult.ts";
 
 /** As many ids as are named. */
 const NAMED = 6;
@@ -13,12 +13,30 @@ const NAMED = 6;
 /** Relative margins are shares: two digits say what there is to say. */
 const share = (value: number) => value.toFixed(2).replace("-", "−");
 
-function totalsOf({ cost, mass, time, margin }: FoundParts, currency: string | undefined): string {
+/** What a combination comes to by weights, as money; undefined where a part of it is not known. */
+function weighed({ cost, mass, time, margin }: FoundParts, { weights }: SearchTerms): number | undefined {
+  const of = (aim: Aim, value: number | undefined) =>
+    weights[aim] === 0 ? 0 : (value ?? Number.NaN) * weights[aim];
+  const sum = of("cost", cost) + of("mass", mass) + of("time", time) - of("margin", margin?.value);
+  return Number.isNaN(sum) ? undefined : sum;
+}
+
+const aimsOf = ({ weights }: SearchTerms) => aimNames.filter((aim) => weights[aim] > 0);
+
+function totalsOf(found: FoundParts, terms: SearchTerms): string {
+  const { cost, mass, time, margin } = found;
+  const { currency = "" } = terms;
+  const sum = aimsOf(terms).length > 1 ? weighed(found, terms) : undefined;
   return [
-    ...(cost === undefined ? [] : [`${cost.toFixed(2)} ${currency ?? ""}`.trim()]),
+    ...(sum === undefined ? [] : [`weighed ${sum.toFixed(2).replace("-", "−")} ${currency}`.trim()]),
+    ...(cost === undefined ? [] : [`${cost.toFixed(2)} ${currency}`.trim()]),
     ...(mass === undefined ? [] : [formatNumber(mass, "kg", { decimals: 3 })]),
     ...(time === undefined ? [] : [`there in ${formatNumber(time, "d", { digits: 4 })}`]),
-    ...(margin === undefined ? [] : [`least margin ${share(margin.value)}`]),
+    ...(margin === undefined
+      ? terms.weights.margin > 0
+        ? ["no margin is known of it"]
+        : []
+      : [`least margin ${share(margin.value)}`]),
   ].join(" · ");
 }
 
@@ -46,7 +64,7 @@ function foundItem(found: FoundParts, number: number, { kinds, terms }: SearchRe
   const { margin } = found;
   const settled = found.stops.open.length + found.stops.unknown.length === 0;
   return {
-    title: `${number}. ${totalsOf(found, terms.currency)}`,
+    title: `${number}. ${totalsOf(found, terms)}`,
     tone: settled ? "good" : "doubt",
     lines: [
       ...found.parts.map(({ part, id, name }, index) => ({
@@ -65,7 +83,7 @@ function foundItem(found: FoundParts, number: number, { kinds, terms }: SearchRe
 
 /** What was compared, for people. */
 export function objectiveOf({ terms }: SearchResult): string {
-  const used = aimNames.filter((aim) => terms.weights[aim] > 0);
+  const used = aimsOf(terms);
   if (used.length === 1) return aims[used[0]!];
   return `a weighted sum of ${used.join(", ")}`;
 }
@@ -89,6 +107,12 @@ function leadOf(result: SearchResult): readonly DocumentLine[] {
     ? ""
     : `; ${printCount(outranked)} could not be among the best, whether they fit or not`;
   lines.push({ text: `${printCount(reached)} fit to the end${rest}.`, tone: "faint" });
+  const blind = [...best, ...(front ?? [])].filter(({ stops }) => stops.unknown.length > 0).length;
+  if (blind > 0)
+    lines.push({
+      text: `Of ${blind === found ? "each" : String(blind)} of those found some stop rules are unknown, since a part or the build does not state what they need. That takes nothing out here, so a part gains by what is not stated of it; demand that rules are known (--known) to take such combinations out.`,
+      tone: "doubt",
+    });
   if (shard.of > 1)
     lines.push({ text: `Shard ${shard.part} of ${shard.of}: merge it with the others.`, tone: "doubt" });
   if (unseen.length > 0)

@@ -11,6 +11,7 @@ import type { Aim } from "./Objective.ts";
 import type { WeightTexts } from "./readWeights.ts";
 import type { SearchResult } from "./SearchResult.ts";
 import { SearchRun } from "./SearchRun.ts";
+import type { Demand } from "./Tally.ts";
 
 /** What is searched, and what for. */
 export interface SearchOptions {
@@ -31,10 +32,11 @@ export interface SearchOptions {
   /** Aims of a front: combinations that no other beats in all of them. Absent: none. */
   readonly front?: readonly Aim[];
   /**
-   * Demand that every stop rule surely holds, but for what a person has to confirm, and that every aim can be worked
-   * out. Absent: none may surely fail.
+   * True: demand that every stop rule surely holds, but for what a person has to confirm, and that every aim can be
+   * worked out. `known`: that every stop rule and aim can be worked out, so that no part gains by what is not stated of
+   * it. Absent: none may surely fail.
    */
-  readonly demand?: boolean;
+  readonly demand?: Demand;
   /** Take only parts that are in stock. */
   readonly inStock?: boolean;
   /** Count every combination that fits, also those that cannot be among the best. Takes as long as there are many. */

@@ -25,7 +25,7 @@ export function searchTerms(
     ...(space.currency === undefined ? {} : { currency: space.currency }),
     best: whole("best", best, 0, MOST_BEST),
     front: [...new Set(front)],
-    demand: demand === true,
+    demand: demand ?? false,
     inStock: inStock === true,
     countAll: countAll === true,
     ...(stage === undefined ? {} : { stage }),

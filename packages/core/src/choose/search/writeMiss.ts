@@ -9,7 +9,7 @@ const bandOf = (fact: Fact | { readonly kind: "words" }) =>
 
 /** A nearest miss in names and plain numbers. */
 export function writeMiss(
-  { chosen, relative, miss, left, right }: NearestMiss,
+  { chosen, relative, miss, isAim, left, right }: NearestMiss,
   kinds: readonly CandidateKind[],
 ): NearestMissed {
   const { fact, operator, value: against } = miss.leaf;
@@ -33,6 +33,7 @@ export function writeMiss(
       : against.kind === "words"
         ? { against: [...against.words] }
         : {}),
+    ...(isAim && against.kind === "number" ? { wanted: against.text } : {}),
     ...(value === undefined || limit === undefined
       ? {}
       : { short: greater ? limit.low - value.high : value.low - limit.high }),

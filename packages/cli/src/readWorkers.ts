@@ -1,4 +1,4 @@
-import { UsageError } from "../UsageError.ts";
+import { UsageError } from "./UsageError.ts";
 
 /** As many as are of any use on one machine. */
 const MOST = 64;
