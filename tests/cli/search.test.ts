@@ -1,5 +1,13 @@
-import { spawn } from "node:child_process";
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { spawn, spawnSync } from "node:child_process";
+import {
+  chmodSync,
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -264,5 +272,34 @@ describe("trialfit parts", () => {
     );
     expect(stderr).toMatch(/two\.csv:2:4: column "outerDiametre": .*Did you mean "outerDiameter"/);
     expect(runCommand(["parts"]).status).toBe(2);
+  });
+});
+
+describe("under GNU parallel", () => {
+  const hasParallel = spawnSync("parallel", ["--version"]).status === 0;
+
+  it.skipIf(!hasParallel)("finds what one process finds (skipped where there is no GNU parallel)", () => {
+    const bin = fileURLToPath(new URL("../../packages/cli/bin/trialfit.js", import.meta.url));
+    const own = join(folder, "trialfit");
+    writeFileSync(own, `#!/bin/sh\nexec ${process.execPath} ${bin} "$@"\n`);
+    chmodSync(own, 0o755);
+    const asked = [...basic, "--front", "cost,mass"];
+    const command =
+      'parallel --will-cite trialfit search "$@" --shard {}/3 --format json ">" part-{}.json ::: 1 2 3';
+    const { status, stderr } = spawnSync("sh", ["-c", command, "sh", ...asked], {
+      cwd: folder,
+      encoding: "utf8",
+      env: { ...process.env, PATH: `${folder}:${process.env.PATH}` },
+    });
+    expect([status, stderr]).toEqual([0, ""]);
+    const parts = [1, 2, 3].map((part) => join(folder, `part-${part}.json`));
+    const { stdout } = runCommand(["search", "--merge", ...parts, "--format", "json"]);
+    const merged = JSON.parse(stdout) as SearchResult;
+    const { result: alone } = json(asked);
+    expect([merged.best, merged.front, merged.combinations]).toEqual([
+      alone.best,
+      alone.front,
+      alone.combinations,
+    ]);
   });
 });

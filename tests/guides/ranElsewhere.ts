@@ -31,9 +31,14 @@ export const ranElsewhere: readonly RanElsewhere[] = [
     proof: 'runCommand(["rule", "check", rules, "--no-notes"])',
   },
   {
-    what: /^parallel --pipe --keep-order -N 50 trialfit check --stream --brief/,
+    what: /^parallel --pipe --keep-order -N 50 \\$/,
     by: "tests/cli/stream.test.ts",
     proof: 'fileURLToPath(new URL("parallel.sh", import.meta.url))',
+  },
+  {
+    what: /^parallel trialfit search block\.yaml/,
+    by: "tests/cli/search.test.ts",
+    proof: "parallel --will-cite trialfit search",
   },
   // The messages of a broken rule: the test breaks the rule above them.
   { what: /^gasket-thick-enough\.yaml:/, by: "tests/cli/contributing.test.ts", proof: "messages[index]" },
