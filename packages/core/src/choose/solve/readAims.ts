@@ -31,7 +31,7 @@ function readAim(quantity: Quantity, text: string): Aim {
   }
   const half = (high.nominal - low.nominal) / 2;
   if (kind !== "equal" || !(half > 0)) throw new DimensionError(text, "a smaller value to a greater one");
-  return { id, kind, value: low.nominal + half, allowance: half, stated: true };
+  return { id, kind, value: low.nominal + half, allowance: half, stated: true, isRange: true };
 }
 
 function problemOf(
