@@ -15,6 +15,10 @@ const args = {
     description: 'A build file with dimensions written as "?" and aims; - for standard input',
   },
   write: { type: "string", description: "Write the build with the sizes found to this file" },
+  full: {
+    type: "boolean",
+    description: "Also the rules that are unknown or to be confirmed, and the values taken by default",
+  },
   stage: stageArg,
   set: setArg,
   ...outputArgs,
@@ -28,7 +32,7 @@ export const solve = defineCommand({
       "Find the dimensions that a build leaves open, so that its aims are met, and judge it with them",
   },
   args,
-  run: async ({ args: { build, write, stage, set, format, colour }, rawArgs }) => {
+  run: async ({ args: { build, write, full, stage, set, format, colour }, rawArgs }) => {
     refuseUnknownOptions(rawArgs, args);
     const sets = await readSets(set);
     const file = build === "-" ? "standard input" : build;
@@ -37,7 +41,9 @@ export const solve = defineCommand({
       ...(stage === undefined ? {} : { stage: stage as Stage }),
       ...(sets === undefined ? {} : { sets }),
     });
-    process.stdout.write(render(describeSolution(solution), format as Format, colour, solution));
+    process.stdout.write(
+      render(describeSolution(solution, { full: full === true }), format as Format, colour, solution),
+    );
     if (solution.state === "solved" && write !== undefined) {
       const edits = solution.fields.map(({ path, text: value }) => ({ path, value }));
       await writeFile(write, editBuildText(text, edits, file));

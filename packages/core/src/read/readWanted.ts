@@ -20,7 +20,19 @@ function readBound(text: string, spec: DimensionSpec, syntax: DimensionSyntax) {
   const { nominal, minus, word, unit } = parseDimension(text, { ...syntax, wordRequired: false });
   if (minus !== undefined) throw new DimensionError(`a tolerance on a bound: "${text}"`, example(spec));
   const sign = word === undefined ? 1 : (spec.signs?.[word] ?? 1);
-  return { size: sign * nominal, unit, word };
+  return { size: sign * nominal, written: nominal, unit, word };
+}
+
+type Bound = ReturnType<typeof readBound>;
+
+/** Bounds are written from the smaller to the greater; which of two sides is the smaller nobody has to know. */
+function refuseReversed(text: string, spec: DimensionSpec, first?: Bound, second?: Bound): void {
+  if (first === undefined || second === undefined || first.written <= second.written) return;
+  if (spec.signs !== undefined && first.word !== second.word) return;
+  throw new DimensionError(
+    `bounds the wrong way round: ${text.trim()}`,
+    `the smaller bound first, such as ${example(spec).replace(/^.*: /, "")}`,
+  );
 }
 
 /** Half of the width within which parts of this field are usually kept [SI]; 0 where it goes with the size. */
@@ -53,6 +65,7 @@ function placeOf(words: readonly (string | undefined)[], spec: DimensionSpec): s
 
 /**
  * Reads `?`, `? 28 mm to 34 mm`, `? 28 mm to 34 mm in steps of 0.05 mm`. Without bounds the field's own range is taken.
+ * Steps count from the first bound where bounds and a step are stated, otherwise from zero.
  * @throws DimensionError with what was found and what was expected
  */
 export function readWanted(text: string, spec: DimensionSpec): WantedValue {
@@ -66,6 +79,7 @@ export function readWanted(text: string, spec: DimensionSpec): WantedValue {
   ];
   const first = from === undefined ? undefined : readBound(from, spec, syntax);
   const second = to === undefined ? undefined : readBound(to, spec, syntax);
+  refuseReversed(text, spec, first, second);
   const ends = [first?.size ?? least, second?.size ?? most];
   const [low, high] = [Math.min(...ends), Math.max(...ends)];
   if (low < least || high > most)
@@ -82,6 +96,7 @@ export function readWanted(text: string, spec: DimensionSpec): WantedValue {
     low,
     high,
     step: stepOf(step, spec, unit),
+    ...(step === undefined || first === undefined ? {} : { origin: first.size }),
     unit,
     text: text.trim(),
   };

@@ -27,6 +27,9 @@ describe("names by a word", () => {
     expect(lift.Quantities!.length).toBeGreaterThan(1);
     expect(lift.Quantities!.length).toBeLessThan(found("valve").Quantities!.length);
   });
+  it("are looked for in what is said of quantities where no name has them", () => {
+    expect(found("squish clearance")["Quantities of which these words tell"]).toContain("squishGap");
+  });
   it("find sets too, and nothing where there is nothing", () => {
     expect(found("street")["Sets of rules"]).toContain("street");
     for (const none of ["", "  ", "-", "flywheelPreloed", "no such thing"])

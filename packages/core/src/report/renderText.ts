@@ -30,7 +30,7 @@ export function renderText(document: ReportDocument, style: TextStyle = {}): str
   const line = ({ label, text, tone = "plain", bar }: DocumentLine) => {
     const margin = " ".repeat(4 + LABEL_WIDTH);
     wrap(text, width - margin.length).forEach((row, index) => {
-      const head = index === 0 && label !== undefined ? `    ${label.padEnd(LABEL_WIDTH)}` : margin;
+      const head = index === 0 && label !== undefined ? `    ${`${label} `.padEnd(LABEL_WIDTH)}` : margin;
       out.push(paint(`${head}${row}`, tone));
     });
     if (bar !== undefined) out.push(`${margin}${drawBar(bar)}`);

@@ -1,7 +1,7 @@
 import type { WantedValue } from "../../read/WantedValue.ts";
 
 /** A dimension that is looked for. Bounds and step in SI. */
-export interface Wanted extends Pick<WantedValue, "low" | "high" | "step" | "unit" | "place"> {
+export interface Wanted extends Pick<WantedValue, "low" | "high" | "step" | "origin" | "unit" | "place"> {
   /** Path of the field: `piston.compressionHeight`. */
   readonly path: string;
 }
@@ -18,12 +18,15 @@ export interface Aim {
   readonly allowance: number;
   /** Whether the allowance was stated; otherwise what the rounding to steps makes of it is allowed as well. */
   readonly stated: boolean;
+  /** Whether it was written as a smaller value to a greater one: `value` is their middle. */
+  readonly isRange?: boolean;
+  /** How far from the value nothing is off at all [SI]: with it the solver asks for less than the value itself; 0 if left out. */
+  readonly slack?: number;
 }
 
 /** How far an aim is from being met, in units of its allowance: 0 when met exactly, at most 1 when met. */
-export function missOf({ kind, value, allowance }: Aim, reached: number): number {
-  const off = (reached - value) / allowance;
-  if (kind === "least") return Math.min(0, off);
-  if (kind === "most") return Math.max(0, off);
-  return off;
+export function missOf({ kind, value, allowance, slack = 0 }: Aim, reached: number): number {
+  const off = reached - value;
+  const wrong = kind === "least" ? Math.min(0, off) : kind === "most" ? Math.max(0, off) : off;
+  return (Math.sign(wrong) * Math.max(0, Math.abs(wrong) - slack)) / allowance;
 }

@@ -118,7 +118,7 @@ export function fitAims(trial: Trial, near?: readonly number[]): Fit {
 }
 
 /** From one place only. */
-function fitNear(trial: Trial, near: readonly number[]): Fit {
+export function fitNear(trial: Trial, near: readonly number[]): Fit {
   const fit = descend(trial, trial.pointOf(near));
   return polishedFrom(trial, [fit.sizes, near], fit);
 }

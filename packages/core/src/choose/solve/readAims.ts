@@ -1,6 +1,6 @@
 import type { Quantity } from "../../derive/Quantity.ts";
 import type { Build } from "../../read/Build.ts";
-import { nearestWord } from "../../read/nearestWord.ts";
+import { nearestNames } from "../../read/nearestNames.ts";
 import { InputError, type Problem } from "../../read/Problem.ts";
 import type { WrittenAim } from "../../read/WantedValue.ts";
 import { intervalToSi } from "../../units/convert.ts";
@@ -31,7 +31,7 @@ function readAim(quantity: Quantity, text: string): Aim {
   }
   const half = (high.nominal - low.nominal) / 2;
   if (kind !== "equal" || !(half > 0)) throw new DimensionError(text, "a smaller value to a greater one");
-  return { id, kind, value: low.nominal + half, allowance: half, stated: true };
+  return { id, kind, value: low.nominal + half, allowance: half, stated: true, isRange: true };
 }
 
 function problemOf(
@@ -42,6 +42,22 @@ function problemOf(
   expected: string,
 ): Problem {
   return { file, line, column, field: `aims.${id}`, found: `"${text}": ${found}`, expected };
+}
+
+/** An aim that no quantity has the name of, with those that may have been meant. */
+function unknownAim(
+  id: string,
+  written: WrittenAim,
+  file: string,
+  catalog: ReadonlyMap<string, Quantity>,
+): Problem {
+  const [near, ...others] = nearestNames(id, [...catalog.values()]);
+  const also = others.map((one) => `${one} (${catalog.get(one)!.name.toLowerCase()})`).join(" or ");
+  const expected = `the id of a quantity${also === "" ? "" : `, perhaps ${also}`}; \`trialfit explain\` with a word lists those that have it`;
+  return {
+    ...problemOf(id, written, file, `no quantity is called ${id}`, expected),
+    ...(near === undefined ? {} : { didYouMean: near }),
+  };
 }
 
 /**
@@ -55,11 +71,7 @@ export function readAims(build: Build, catalog: ReadonlyMap<string, Quantity>): 
   for (const [id, written] of build.aims) {
     const quantity = catalog.get(id);
     if (quantity === undefined) {
-      const near = nearestWord(id, [...catalog.keys()]);
-      problems.push({
-        ...problemOf(id, written, file, `no quantity is called ${id}`, "the id of a quantity"),
-        ...(near === undefined ? {} : { didYouMean: near }),
-      });
+      problems.push(unknownAim(id, written, file, catalog));
       continue;
     }
     try {

@@ -1,23 +1,26 @@
-import { type Fit, fitAims } from "./fitAims.ts";
+import { type Fit, fitNear } from "./fitAims.ts";
+import { stepEffects } from "./stepEffects.ts";
+import { stepsNear } from "./steps.ts";
 import { type Trial, worstMiss } from "./Trial.ts";
-import type { Wanted } from "./Wanted.ts";
 
 /** Wanted dimensions up to which every way of rounding up and down is tried. */
 const MOST_TOGETHER = 10;
 
-/** Whole steps just below and above a size that lie inside the bounds; the size itself where no step does. */
-function steppedOf(size: number, { low, high, step }: Wanted): readonly number[] {
-  const slack = 1e-9 * step;
-  const below = Math.floor(size / step + 1e-9);
-  const inside = [below, below + 1]
-    .map((count) => Number((count * step).toPrecision(12)))
-    .filter((value) => value >= low - slack && value <= high + slack);
-  return inside.length === 0 ? [size] : inside;
+/** A dimension that is held at a size stays there; where no step lies inside the bounds, so does the size. */
+function optionsOf(trial: Trial, sizes: readonly number[], reach: number): readonly (readonly number[])[] {
+  return trial.wanted.map((wanted, index) => {
+    if (wanted.low === wanted.high) return [wanted.low];
+    const steps = stepsNear(sizes[index]!, wanted, reach);
+    return steps.length === 0 ? [sizes[index]!] : steps;
+  });
 }
 
-/** The sizes as they can be ordered: of all ways of rounding each to a whole step, the one that misses the aims least. */
-export function roundSizes(trial: Trial, { sizes }: Fit): Fit {
-  const choices = trial.wanted.map((wanted, index) => steppedOf(sizes[index]!, wanted));
+/**
+ * The sizes as they can be ordered: of all ways of rounding each to a whole step, the one that misses the aims least.
+ * @param reach steps below and above each size that are tried
+ */
+export function roundSizes(trial: Trial, { sizes }: Fit, reach = 1): Fit {
+  const choices = optionsOf(trial, sizes, reach);
   const tried = (point: readonly number[]): Fit => ({ sizes: point, off: worstMiss(trial.misses(point)) });
   if (choices.length <= MOST_TOGETHER) {
     let best: Fit | undefined;
@@ -47,18 +50,26 @@ export function roundSizes(trial: Trial, { sizes }: Fit): Fit {
   return best;
 }
 
+const closer = (best: Fit, one: Fit): Fit => (one.off < best.off ? one : best);
+
 /**
- * The same where there are fewer aims than dimensions: the dimension with the coarsest steps is put on one of them, and
- * the others make up for it.
+ * The same where some dimensions may be chosen freely: one after the other is put on a step and the others make up for
+ * it exactly, until none is free; the rest is rounded. First go those whose steps move the aims most; of the last each
+ * is tried.
+ * @param freedom how many dimensions may be chosen freely
  */
-export function roundFreely(trial: Trial, fit: Fit): Fit {
-  const coarse = trial.wanted
-    .map(({ low, high, step }, index) => ({ index, share: high > low ? step / (high - low) : 0 }))
-    .reduce((a, b) => (b.share > a.share ? b : a));
-  const options = steppedOf(fit.sizes[coarse.index]!, trial.wanted[coarse.index]!);
-  const tries = options.map((size) => {
-    const held = trial.holding(coarse.index, size);
-    return roundSizes(held, fitAims(held, fit.sizes.with(coarse.index, size)));
-  });
-  return [roundSizes(trial, fit), ...tries].reduce((best, one) => (one.off < best.off ? one : best));
+export function roundFreely(trial: Trial, fit: Fit, freedom: number, reach = 1): Fit {
+  const plain = roundSizes(trial, fit, reach);
+  if (freedom <= 0) return plain;
+  const loose = trial.wanted.flatMap(({ low, high }, index) => (low < high ? [index] : []));
+  if (loose.length <= 1) return plain;
+  const effects = stepEffects(trial, fit.sizes);
+  const [coarsest] = [...loose].sort((a, b) => effects[b]! - effects[a]!);
+  const tries = (freedom > 1 ? [coarsest!] : loose).flatMap((index) =>
+    stepsNear(fit.sizes[index]!, trial.wanted[index]!).map((size) => {
+      const held = trial.holding(index, size);
+      return roundFreely(held, fitNear(held, fit.sizes.with(index, size)), freedom - 1, reach);
+    }),
+  );
+  return tries.reduce(closer, plain);
 }

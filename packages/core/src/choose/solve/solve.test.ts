@@ -130,6 +130,10 @@ describe("solve", () => {
       didYouMean: "deckClearance",
       line: expect.any(Number),
     });
+    expect(await refused({ "aims.squishHeight": "1 mm" })).toMatchObject({
+      didYouMean: "squishGap",
+      expected: expect.stringContaining("squishVelocity (squish velocity)"),
+    });
     expect((await refused({ "aims.deckClearance": "0.1" })).found).toMatch(/without a unit/);
     expect((await refused({ "aims.deckClearance": "0.2 mm to 0.1 mm" })).expected).toMatch(
       /smaller one to a greater/,

@@ -3,14 +3,16 @@ import { withDefaults } from "../../derive/withDefaults.ts";
 import { type EvaluateOptions, evaluate } from "../../evaluate.ts";
 import { asBuild } from "../../read/asBuild.ts";
 import type { Build } from "../../read/Build.ts";
-import { fieldLabel, fields } from "../../read/fieldCatalog.ts";
+import { fieldLabel } from "../../read/fieldCatalog.ts";
 import { InputError } from "../../read/Problem.ts";
 import { withField } from "../../read/withField.ts";
 import { readAims } from "./readAims.ts";
-import type { Solution, SolvedAim, SolvedField } from "./Solution.ts";
-import { type AimReached, solveAims } from "./solveAims.ts";
+import type { Solution } from "./Solution.ts";
+import { solveAims } from "./solveAims.ts";
+import { solvedAim } from "./solvedAim.ts";
+import { solvedFields, solvedRange } from "./solvedFields.ts";
+import { unsolvedOf } from "./unsolvedOf.ts";
 import type { Wanted } from "./Wanted.ts";
-import { writeSize } from "./writeSize.ts";
 
 /** Refuses a build that does not say what is to be found, or from what. */
 function refuse({ file = "build" }: Build, found: string, expected: string): never {
@@ -22,37 +24,6 @@ function wantedOf(build: Build): readonly Wanted[] {
     refuse(build, "no dimension that is to be found", 'at least one dimension written as "?"');
   if (build.aims.size === 0) refuse(build, "no aims", 'aims, such as aims: { compressionRatio: "10.5" }');
   return [...build.wanted].map(([path, one]) => ({ path, ...one }));
-}
-
-function fieldsOf(
-  wanted: readonly Wanted[],
-  exact: readonly number[],
-  sizes: readonly number[],
-): readonly SolvedField[] {
-  return wanted.map(({ path, unit, place }, index) => ({
-    path,
-    label: fieldLabel(path),
-    exact: exact[index]!,
-    value: sizes[index]!,
-    unit,
-    text: writeSize(sizes[index]!, unit, fields.get(path)!.spec, place),
-  }));
-}
-
-function aimOf({ aim, value, met }: AimReached): SolvedAim {
-  const { name, unit, decimals } = quantities.get(aim.id)!;
-  const { id, kind, value: wanted, allowance } = aim;
-  return {
-    id,
-    name,
-    kind,
-    wanted,
-    allowance,
-    ...(value === undefined ? {} : { reached: value }),
-    met,
-    unit,
-    decimals,
-  };
 }
 
 /**
@@ -72,36 +43,30 @@ export async function solve(input: unknown, options: EvaluateOptions = {}): Prom
     case "missing":
     case "aimless":
       return { ...head, ...solved };
-    case "conflict": {
-      const { conflict, bySteps, sizes, reached } = solved;
-      const ids = conflict.map(({ id }) => id);
-      return {
-        ...head,
-        state: "conflict",
-        conflict: ids,
-        bySteps,
-        fields: fieldsOf(wanted, sizes, sizes),
-        aims: reached.map(aimOf),
-      };
-    }
+    case "conflict":
+      return { ...head, ...unsolvedOf(solved, wanted) };
     case "solved": {
-      const found = fieldsOf(wanted, solved.exact, solved.sizes);
+      const found = solvedFields(wanted, solved.exact, solved.sizes);
       const whole = found.reduce((one, { path, text }) => withField(one, path, text), build);
-      const { family } = solved;
+      const { family, ranges } = solved;
       return {
         ...head,
         state: "solved",
         fields: found,
-        aims: solved.reached.map(aimOf),
+        aims: solved.reached.map(solvedAim),
         ...(family === undefined
           ? {}
           : {
               family: {
                 freedom: family.freedom,
                 moves: family.moves.map((move) => ({ ...move, label: fieldLabel(move.path) })),
-                members: family.members.map((sizes) => fieldsOf(wanted, sizes, sizes)),
+                members: family.members.map((sizes) => solvedFields(wanted, sizes, sizes)),
+                reached: family.reached.map((aims) => aims.map(solvedAim)),
               },
             }),
+        ...(ranges === undefined
+          ? {}
+          : { ranges: ranges.map((range, index) => solvedRange(wanted[index]!, range)) }),
         report: await evaluate(whole, options),
       };
     }

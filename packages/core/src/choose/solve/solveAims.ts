@@ -1,70 +1,45 @@
 import type { Catalog } from "../../derive/rootsOf.ts";
 import type { FieldValue } from "../../read/FieldValue.ts";
-import { findConflict } from "./findConflict.ts";
-import { type Family, findFamily } from "./findFamily.ts";
-import { type Fit, fitAims, MET, otherFits } from "./fitAims.ts";
-import { roundFreely, roundSizes } from "./roundSizes.ts";
-import { Trial } from "./Trial.ts";
-import { type Aim, missOf, type Wanted } from "./Wanted.ts";
+import { allowFinest, allowReached, allowSteps } from "./allowSteps.ts";
+import { explainUnsolved } from "./explainUnsolved.ts";
+import { findFamily } from "./findFamily.ts";
+import { findRanges } from "./findRanges.ts";
+import { type Fit, MET, otherFits } from "./fitAims.ts";
+import { freeDirections } from "./freeDirections.ts";
+import { meetAims } from "./meetAims.ts";
+import { reachedAt } from "./reachedAt.ts";
+import { roundFreely } from "./roundSizes.ts";
+import type { Solved } from "./Solved.ts";
+import { hasSteps } from "./steps.ts";
+import { Trial, worstMiss } from "./Trial.ts";
+import type { Aim, Wanted } from "./Wanted.ts";
 
-/** What an aim comes to with the sizes found. */
-export interface AimReached {
-  readonly aim: Aim;
-  /** [SI]; undefined where the sizes contradict each other. */
-  readonly value: number | undefined;
-  readonly met: boolean;
-}
-
-export type Solved =
-  /** Inputs are missing that are not wanted. */
-  | { readonly state: "missing"; readonly missing: readonly string[] }
-  /** Wanted dimensions on which no aim rests. */
-  | { readonly state: "aimless"; readonly idle: readonly string[] }
-  | {
-      readonly state: "solved";
-      /** As the aims give them, and as they can be ordered; by wanted dimension [SI]. */
-      readonly exact: readonly number[];
-      readonly sizes: readonly number[];
-      readonly reached: readonly AimReached[];
-      readonly family?: Family;
-    }
-  | {
-      readonly state: "conflict";
-      /** The fewest aims that cannot be met together. */
-      readonly conflict: readonly Aim[];
-      /** The sizes that come nearest to all, and what they reach. */
-      readonly sizes: readonly number[];
-      readonly reached: readonly AimReached[];
-      /** Met exactly, but not by sizes that can be ordered in these steps. */
-      readonly bySteps: boolean;
-    };
-
-function reachedAt(trial: Trial, sizes: readonly number[]): readonly AimReached[] {
-  return trial.reached(sizes).map((value, index) => {
-    const aim = trial.aims[index]!;
-    return { aim, value, met: value !== undefined && Math.abs(missOf(aim, value)) <= MET };
-  });
-}
-
-/** The same with what half a step of every wanted dimension does, allowed to aims that state no allowance. */
-function allowSteps(trial: Trial, sizes: readonly number[]): Trial {
-  const half = trial.wanted.map(({ step }) => step / 2);
-  const at = trial.reached(sizes);
-  const moved = half.map((change, index) => trial.reached(sizes.with(index, sizes[index]! + change)));
-  const aims = trial.aims.map((aim, index) => {
-    if (aim.stated) return aim;
-    const steps = moved.reduce((sum, values) => sum + Math.abs((values[index] ?? 0) - (at[index] ?? 0)), 0);
-    return { ...aim, allowance: aim.allowance + steps };
-  });
-  return trial.withAims(aims);
-}
-
-/** Sizes that meet the aims, put on steps. */
+/** Sizes put on steps: so that they miss least by the finest steps, and where that is too far off, by all of them. */
 function roundedFrom(trial: Trial, exact: Fit) {
   const stepped = allowSteps(trial, exact.sizes);
-  const equals = trial.aims.filter(({ kind }) => kind === "equal").length;
-  const round = equals < trial.wanted.length ? roundFreely : roundSizes;
-  return { exact, stepped, rounded: round(stepped, exact) };
+  const finest = allowFinest(trial, exact.sizes);
+  const freedom = exact.off <= MET ? freeDirections(trial, exact.sizes).length : 0;
+  const offAt = (sizes: readonly number[]) => worstMiss(stepped.misses(sizes));
+  const { sizes } = roundFreely(finest, exact, freedom);
+  const rounded = offAt(sizes) <= MET ? { sizes, off: offAt(sizes) } : roundFreely(stepped, exact, freedom);
+  return { exact, finest, rounded };
+}
+
+/** What is known once sizes that meet the aims stand on their steps. */
+function solvedAt(finest: Trial, exact: Fit, rounded: Fit): Solved {
+  const judged = allowReached(finest, rounded.sizes);
+  const found = {
+    state: "solved",
+    exact: exact.sizes,
+    sizes: rounded.sizes,
+    reached: reachedAt(judged, rounded.sizes),
+  } as const;
+  if (judged.aims.every(({ kind }) => kind !== "equal"))
+    return { ...found, ranges: findRanges(judged, rounded.sizes) };
+  const family = findFamily(judged, exact, rounded.sizes);
+  if (family === undefined) return found;
+  const reached = family.members.map((sizes) => reachedAt(judged, sizes));
+  return { ...found, family: { ...family, reached } };
 }
 
 /**
@@ -84,28 +59,17 @@ export function solveAims(
   const used = new Set(aims.flatMap(({ id }) => trial.restsOn(id)));
   const idle = wanted.filter((one) => !used.has(one)).map(({ path }) => path);
   if (idle.length > 0) return { state: "aimless", idle };
-  const first = fitAims(trial);
+  const first = meetAims(trial);
   const tried = [roundedFrom(trial, first)];
   // Where the sizes found cannot be put on steps, others that meet the aims as well perhaps can.
   if (first.off <= MET && tried[0]!.rounded.off > MET)
     tried.push(...otherFits(trial, first).map((fit) => roundedFrom(trial, fit)));
-  const { exact, stepped, rounded } = tried.reduce((best, one) =>
+  const { exact, finest, rounded } = tried.reduce((best, one) =>
     one.rounded.off < best.rounded.off ? one : best,
   );
-  if (rounded.off > MET)
-    return {
-      state: "conflict",
-      conflict: exact.off > MET ? findConflict(trial) : aims,
-      sizes: exact.off > MET ? exact.sizes : rounded.sizes,
-      reached: reachedAt(stepped, exact.off > MET ? exact.sizes : rounded.sizes),
-      bySteps: exact.off <= MET,
-    };
-  const family = findFamily(stepped, exact);
-  return {
-    state: "solved",
-    exact: exact.sizes,
-    sizes: rounded.sizes,
-    reached: reachedAt(stepped, rounded.sizes),
-    ...(family === undefined ? {} : { family }),
-  };
+  // A bound that leaves an aim off by no more than rounding does is no conflict.
+  const isMet = rounded.off <= MET && (first.off <= MET || worstMiss(finest.misses(rounded.sizes)) <= MET);
+  return !isMet || !wanted.every(hasSteps)
+    ? explainUnsolved(trial, exact, rounded)
+    : solvedAt(finest, exact, rounded);
 }

@@ -1,0 +1,58 @@
+import type { DocumentSection } from "../../report/ReportDocument.ts";
+import { reachedText } from "./describeAim.ts";
+import type { Solution, SolvedField } from "./Solution.ts";
+
+type Found = Extract<Solution, { state: "solved" }>;
+
+/** `rod length 148 mm`: of a dimension's label what stands after its part. */
+const sizeText = ({ label, text }: SolvedField): string => `${label.replace(/^.*?: /, "")} ${text}`;
+
+function introOf(family: NonNullable<Found["family"]>): string {
+  const { freedom, moves, members } = family;
+  const [lead, ...others] = moves;
+  const words = others.map(
+    ({ label, change }) => `${label} ${change >= 0 ? "+" : "−"}${Math.abs(change).toPrecision(4)}`,
+  );
+  const about =
+    freedom > 1
+      ? `${freedom} of the dimensions may be chosen freely. State more aims, or choose: some that lie along ${lead!.label}.`
+      : `For each 1 more of ${lead!.label}: ${words.length === 0 ? "nothing else moves" : words.join("; ")} (in one unit for all lengths).`;
+  return members.length > 0
+    ? about
+    : `${about} None of those that were tried stands on the steps and keeps to the allowances.`;
+}
+
+/** Other solutions, each with what it comes to; where all aims are bounds, where each dimension may lie. */
+export function describeOthers({ family, ranges }: Found): readonly DocumentSection[] {
+  const sections: DocumentSection[] = [];
+  if (ranges !== undefined)
+    sections.push({
+      heading: "Where the sizes may lie",
+      intro:
+        "The aims are bounds only. Each dimension meets them in this range, the others chosen to suit; the sizes above are one choice.",
+      items: ranges.map(({ path, label, lowText, highText }) => ({
+        title: label,
+        id: path,
+        tone: "plain",
+        lines: [
+          { label: "from", text: lowText === highText ? `${lowText} only` : `${lowText} to ${highText}` },
+        ],
+      })),
+    });
+  if (family !== undefined)
+    sections.push({
+      heading: "Other solutions",
+      intro: introOf(family),
+      items: family.members.map((member, index) => ({
+        title: member.map(sizeText).join(", "),
+        tone: "plain",
+        lines: [
+          {
+            label: "reaches",
+            text: family.reached[index]!.map((aim) => `${aim.name} ${reachedText(aim)}`).join("; "),
+          },
+        ],
+      })),
+    });
+  return sections;
+}
