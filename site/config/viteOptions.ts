@@ -16,9 +16,27 @@ function noStyles(): Plugin {
   };
 }
 
+/**
+ * What several of those that a worker starts ask for: together where the same ask for it, and what is small with what is
+ * asked for by nearly the same. A file for each difference would cost more than it spares.
+ */
+const shared = {
+  name: "shared",
+  minShareCount: 2,
+  entriesAware: true,
+  entriesAwareMergeThreshold: 30_000,
+};
+
+/** The names of all that ask for such a file would be its name. */
+const chunkFileNames = ({ name }: { readonly name: string }) => `_astro/${name.split("~")[0]}-[hash].js`;
+
 /** How scripts and workers of the site are built. */
 export const viteOptions: UserConfig = {
-  worker: { format: "es", plugins: () => [noStyles(), standIns(), leaveOut(), constantsApart()] },
+  worker: {
+    format: "es",
+    rolldownOptions: { output: { chunkFileNames, codeSplitting: { groups: [shared] } } },
+    plugins: () => [noStyles(), standIns(), leaveOut(), constantsApart()],
+  },
   resolve: {
     alias: [
       {
