@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url";
 import type { Plugin, UserConfig } from "vite";
 import { constantsApart } from "./apart/constantsApart.ts";
+import { chunkName } from "./chunkName.ts";
 import { leaveOut } from "./leaveOut/leaveOut.ts";
 import { standIns } from "./standIns.ts";
 
@@ -27,8 +28,7 @@ const shared = {
   entriesAwareMergeThreshold: 30_000,
 };
 
-/** The names of all that ask for such a file would be its name. */
-const chunkFileNames = ({ name }: { readonly name: string }) => `_astro/${name.split("~")[0]}-[hash].js`;
+const chunkFileNames = ({ name }: { readonly name: string }) => `_astro/${chunkName(name)}-[hash].js`;
 
 /** How scripts and workers of the site are built. */
 export const viteOptions: UserConfig = {

@@ -30,6 +30,8 @@ export interface FamilyView {
 export interface SolutionView {
   readonly state: Solution["state"];
   readonly lead: LineView;
+  /** Entries without which there is no solution, or on which no aim rests. */
+  readonly needs?: readonly string[];
   /** Sizes that meet the aims, to be taken; none where there is no solution. */
   readonly found: readonly SizeText[];
   /** The sizes, as found or as they come nearest, and what the aims come to. */

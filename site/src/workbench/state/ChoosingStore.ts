@@ -23,6 +23,8 @@ class ChoosingStore {
   private found: AskedSizes | undefined;
   /** Files with sizes that were taken from the answer: it goes on being about them. */
   private readonly taken = new Set<string>();
+  /** Sizes that were taken last, by their entries. */
+  readonly marks = new Map<string, string>();
 
   get sizes(): AskedSizes | undefined {
     return this.found;
@@ -40,6 +42,7 @@ class ChoosingStore {
 
   find(ground: ChoosingGround): void {
     this.taken.clear();
+    this.marks.clear();
     this.set({ ground, progress: "sizes" });
     desk.ask({ kind: "find", ground }, (answer) => {
       if (answer.kind === "finding") this.set({ ground, progress: answer.phase });

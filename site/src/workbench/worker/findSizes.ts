@@ -43,9 +43,12 @@ export function viewSolution(solution: Solution): SolutionView {
       ? {}
       : { [name]: { heading: section.heading, items: section.items.map(viewItem) } };
   };
+  const needs =
+    solution.state === "missing" ? solution.missing : solution.state === "aimless" ? solution.idle : [];
   const head = {
     state: solution.state,
     lead: viewLine(parts.lead),
+    ...(needs.length === 0 ? {} : { needs }),
     found: [],
     ...part("sizes"),
     ...part("aims"),

@@ -36,6 +36,7 @@ export default function ChoosingPanel({ state, actions, nameOf, goTo, called }: 
           wanted={wanted}
           state={state}
           now={now}
+          nameOf={nameOf}
           goTo={goTo}
           called={called}
           take={(sizes) =>

@@ -11,12 +11,15 @@ interface Props {
   readonly wanted: readonly { readonly path: string; readonly label: string; readonly entry: Wanted }[];
   readonly state: BenchState;
   readonly now: ChoosingGround;
+  readonly nameOf: (path: string) => string | undefined;
   readonly goTo: (path: string) => void;
   readonly called: number;
   readonly take: (sizes: readonly SizeText[]) => void;
 }
 
 const BUTTON = "find-sizes";
+/** The last call that was followed: coming back from another view is none. */
+let heard = 0;
 const doing = {
   sizes: "Finding the sizes…",
   rules: "Judging the build with the sizes found…",
@@ -29,9 +32,10 @@ function within({ from, to, step }: Wanted): string {
 }
 
 /** The sizes that are to be found, the button that finds them, and the answer. */
-export function SizesPanel({ wanted, state, now, goTo, called, take }: Props) {
+export function SizesPanel({ wanted, state, now, nameOf, goTo, called, take }: Props) {
   useEffect(() => {
-    if (called === 0) return;
+    if (called === heard) return;
+    heard = called;
     const button = document.getElementById(BUTTON);
     button?.scrollIntoView({ block: "center" });
     button?.focus({ preventScroll: true });
@@ -93,6 +97,7 @@ export function SizesPanel({ wanted, state, now, goTo, called, take }: Props) {
             view={asked.view}
             isAbout={isAbout}
             entries={state.entries}
+            nameOf={nameOf}
             goTo={goTo}
             take={take}
           />

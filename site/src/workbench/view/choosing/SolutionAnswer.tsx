@@ -1,7 +1,7 @@
-import { useState } from "preact/hooks";
 import { VerdictMark } from "../../../components/VerdictMark.tsx";
 import type { SizeText, SolutionView } from "../../choosingProtocol.ts";
 import type { Entry } from "../../protocol.ts";
+import { choosing } from "../../state/ChoosingStore.ts";
 import { FamilyTable } from "./FamilyTable.tsx";
 import { Told } from "./Told.tsx";
 
@@ -10,17 +10,18 @@ interface Props {
   /** Whether it is about the build as it is now. */
   readonly isAbout: boolean;
   readonly entries: Readonly<Record<string, Entry>>;
+  readonly nameOf: (path: string) => string | undefined;
   readonly goTo: (path: string) => void;
   readonly take: (sizes: readonly SizeText[]) => void;
 }
 
 /** What was found: sizes to take, what the aims come to, other sizes that do as well, and what rules say with them. */
-export function SolutionAnswer({ view, isAbout, entries, take }: Props) {
-  const [last, setLast] = useState<Readonly<Record<string, string>>>({});
-  const isTaken = ({ path, text }: SizeText) => last[path] === text && entries[path]?.form !== "wanted";
+export function SolutionAnswer({ view, isAbout, entries, nameOf, goTo, take }: Props) {
+  const isTaken = ({ path, text }: SizeText) =>
+    choosing.marks.get(path) === text && entries[path]?.form !== "wanted";
   const put = (sizes: readonly SizeText[]) => {
     if (!isAbout || sizes.every(isTaken)) return;
-    setLast({ ...last, ...Object.fromEntries(sizes.map(({ path, text }) => [path, text])) });
+    for (const { path, text } of sizes) choosing.marks.set(path, text);
     take(sizes);
   };
   const { found, sizes, aims, family, standing } = view;
@@ -36,6 +37,16 @@ export function SolutionAnswer({ view, isAbout, entries, take }: Props) {
   );
   return (
     <div class={`answer ${isAbout ? "" : "older"}`}>
+      {view.needs !== undefined && (
+        <p class="needs">
+          <b class="label">go to</b>
+          {view.needs.map((path) => (
+            <button key={path} type="button" class="link" onClick={() => goTo(path)}>
+              {nameOf(path) ?? path}
+            </button>
+          ))}
+        </p>
+      )}
       {sizes !== undefined && (
         <>
           <h4>{sizes.heading}</h4>
