@@ -1,5 +1,4 @@
 import "./choosing.css";
-import { useEffect } from "preact/hooks";
 import { choosing, useChoosing } from "../../state/ChoosingStore.ts";
 import type { BenchActions, BenchState } from "../../state/useBench.ts";
 import { groundOf } from "./groundOf.ts";
@@ -20,9 +19,8 @@ export default function ChoosingPanel({ state, actions, nameOf, goTo, called }: 
   useChoosing();
   const { put, history } = state;
   const now = groundOf(state);
-  useEffect(() => {
-    if (put !== undefined && put.rule === undefined && history.last === put.by) choosing.take(now.text);
-  }, [now.text]);
+  // Before anything is drawn by it: the answer goes on being about the build with what was taken.
+  if (put !== undefined && put.rule === undefined && history.last === put.by) choosing.take(now.text);
   const wanted = Object.entries(state.entries).flatMap(([path, entry]) =>
     entry.form === "wanted" ? [{ path, label: nameOf(path) ?? path, entry }] : [],
   );

@@ -24,12 +24,12 @@ export function Seeking(props: Props) {
       <button
         type="button"
         id={id}
+        aria-label={about === undefined ? undefined : `${word}: ${about}`}
         class={doing === undefined && !answered ? "main" : ""}
         disabled={disabled}
         onClick={doing === undefined ? begin : end}
       >
         {word}
-        {about !== undefined && <span class="sr-only">: {about}</span>}
       </button>
       <p role="status">{doing ?? said}</p>
       {doing !== undefined && (
