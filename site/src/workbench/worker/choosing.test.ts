@@ -11,6 +11,8 @@ import {
 import { describe, expect, it } from "vitest";
 import type { RemedyView, SolutionView } from "../choosingProtocol.ts";
 import type { FromDesk, ToDesk } from "../deskProtocol.ts";
+import type { FromWorker } from "../protocol.ts";
+import { Bench } from "./Bench.ts";
 import { Desk } from "./Desk.ts";
 
 const TEXT = `trialfit: "1"
@@ -176,4 +178,33 @@ describe("changes found at the desk", () => {
       { label: "holds", text: "nothing to change", tone: "good" },
     ]);
   }, 240_000);
+});
+
+describe("what is put into the build", () => {
+  it("is one change, in the form as if it was typed, and no longer measured", async () => {
+    const told: FromWorker[] = [];
+    const bench = new Bench((message) => told.push(message));
+    const measured = TEXT.replace(
+      "deckHeight: 8.8605 in",
+      "deckHeight: { value: 225.05 mm, provenance: measured, instrument: dial depth gauge, note: decked once }",
+    );
+    await bench.take({ kind: "open", revision: 1, text: measured, file: "build.yaml" });
+    const sizes = [
+      { path: "connectingRod.length", text: "144.5 mm" },
+      { path: "piston.compressionHeight", text: "1.32 in" },
+      { path: "block.deckHeight", text: "225.10 mm ± 0.05" },
+      { path: "targets.speed", text: "6500 rpm" },
+    ];
+    await bench.take({ kind: "put", revision: 2, sizes });
+    const texts = told.filter((one) => one.kind === "text");
+    expect(texts.map(({ revision }) => revision)).toEqual([1, 2]);
+    const { text, entries, troubles } = texts[1]!;
+    expect(troubles).toEqual([]);
+    expect(text).toMatch(/length: 144\.5 mm[\s\S]*compressionHeight: 1\.32 in[\s\S]*speed: 6500 rpm/);
+    expect(entries["connectingRod.length"]).toMatchObject({ form: "pieces", number: "144.5", unit: "mm" });
+    expect(entries["block.deckHeight"]).toMatchObject({ number: "225.10", tolerance: "0.05" });
+    expect(entries["block.deckHeight"]).toHaveProperty("about", { note: "decked once" });
+    expect(text).not.toMatch(/measured|gauge/);
+    expect(told.at(-1)).toMatchObject({ revision: 2 });
+  }, 120_000);
 });
