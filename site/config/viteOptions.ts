@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url";
 import type { Plugin, UserConfig } from "vite";
 import { constantsApart } from "./apart/constantsApart.ts";
+import { chunkName } from "./chunkName.ts";
 import { leaveOut } from "./leaveOut/leaveOut.ts";
 import { standIns } from "./standIns.ts";
 
@@ -16,9 +17,26 @@ function noStyles(): Plugin {
   };
 }
 
+/**
+ * What several of those that a worker starts ask for: together where the same ask for it, and what is small with what is
+ * asked for by nearly the same. A file for each difference would cost more than it spares.
+ */
+const shared = {
+  name: "shared",
+  minShareCount: 2,
+  entriesAware: true,
+  entriesAwareMergeThreshold: 30_000,
+};
+
+const chunkFileNames = ({ name }: { readonly name: string }) => `_astro/${chunkName(name)}-[hash].js`;
+
 /** How scripts and workers of the site are built. */
 export const viteOptions: UserConfig = {
-  worker: { format: "es", plugins: () => [noStyles(), standIns(), leaveOut(), constantsApart()] },
+  worker: {
+    format: "es",
+    rolldownOptions: { output: { chunkFileNames, codeSplitting: { groups: [shared] } } },
+    plugins: () => [noStyles(), standIns(), leaveOut(), constantsApart()],
+  },
   resolve: {
     alias: [
       {

@@ -11,6 +11,8 @@ import { type PageFile, pageFiles } from "./pageFiles.ts";
 const MOST = 200_000;
 /** The same of what is fetched when somebody measures or has papers written. */
 const MOST_ON_DEMAND = 53_000;
+/** And of what is fetched when somebody has sizes found, or what would make a finding hold. */
+const MOST_TO_CHOOSE = 34_000;
 const PAGE = "workbench/index.html";
 
 const sum = (files: readonly PageFile[]) => files.reduce((total, { gzip }) => total + gzip, 0);
@@ -22,21 +24,30 @@ const kB = (bytes: number) => `${(bytes / 1000).toFixed(1)} kB`;
  */
 const APART = /\/LiveJudge-|\/ui-core\.|^offline\.js$/;
 
-/** What begins measuring and papers, on the page and in workers: what only these ask for is theirs. */
-const ON_DEMAND = /\/(?:MeasuringPanel|PapersPanel|DeskClient|Desk|measure)[-.]/;
+/** What begins finding sizes and changes, on the page and in workers: what only these ask for is theirs. */
+const CHOOSING = /\/(?:ChoosingPanel|RemedyPanel|Told|findSizes|findChanges)[-.]/;
+/** The same of measuring and papers, and of what does any of it. */
+const ON_DEMAND = /\/(?:MeasuringPanel|PapersPanel|PaperDesk|DeskClient|Desk|measure)[-.]/;
 
 describe("the workbench of the built site", () => {
   const files = pageFiles(dist, PAGE, APART);
   const isApart = ({ path }: PageFile) => APART.test(path);
-  const own = new Set(
-    pageFiles(dist, PAGE, new RegExp(`${APART.source}|${ON_DEMAND.source}`))
-      .scripts.map(({ path }) => path)
-      .filter((path) => !ON_DEMAND.test(path)),
-  );
-  const isOnDemand = ({ path }: PageFile) => !own.has(path);
+  /** Paths of what is asked for without any of these. */
+  const without = (...begun: readonly RegExp[]) => {
+    const all = new RegExp([APART, ...begun].map(({ source }) => source).join("|"));
+    const paths = pageFiles(dist, PAGE, all).scripts.map(({ path }) => path);
+    return new Set(paths.filter((path) => !begun.some((one) => one.test(path))));
+  };
+  const own = without(ON_DEMAND, CHOOSING);
+  const notToChoose = without(CHOOSING);
+  const isOnDemand = ({ path }: PageFile) => !own.has(path) && notToChoose.has(path);
+  const isToChoose = ({ path }: PageFile) => !notToChoose.has(path);
   const every = files.scripts.filter((one) => !isApart(one));
-  const scripts = every.filter((one) => !isOnDemand(one));
+  const scripts = every.filter(({ path }) => own.has(path));
   const onDemand = every.filter(isOnDemand);
+  const toChoose = every.filter(isToChoose);
+  const mark = (one: PageFile) =>
+    isApart(one) ? " (apart)" : isToChoose(one) ? " (to choose)" : isOnDemand(one) ? " (on demand)" : "";
   const read = (all: readonly PageFile[]) =>
     all
       .filter(({ path }) => path !== "inline.js")
@@ -46,12 +57,10 @@ describe("the workbench of the built site", () => {
   it(`has at most ${kB(MOST)} of script, with every view and worker`, () => {
     console.log(
       [
-        ...files.scripts.map(
-          (one) =>
-            `${kB(one.gzip).padStart(9)} ${one.path}${isApart(one) ? " (apart)" : isOnDemand(one) ? " (on demand)" : ""}`,
-        ),
+        ...files.scripts.map((one) => `${kB(one.gzip).padStart(9)} ${one.path}${mark(one)}`),
         `${kB(sum(scripts)).padStart(9)} script in ${scripts.length} files, ${kB(sum(files.data))} data in ${files.data.length}`,
         `${kB(sum(onDemand)).padStart(9)} more in ${onDemand.length} files to measure and to write papers`,
+        `${kB(sum(toChoose)).padStart(9)} more in ${toChoose.length} files to find sizes and changes`,
       ].join("\n"),
     );
     for (const name of ["worker", "Bench", "Viewer"])
@@ -61,7 +70,7 @@ describe("the workbench of the built site", () => {
   });
 
   it(`fetches at most ${kB(MOST_ON_DEMAND)} more to measure and to write papers`, () => {
-    for (const name of ["MeasuringPanel", "PapersPanel", "Desk", "measure"])
+    for (const name of ["MeasuringPanel", "PapersPanel", "PaperDesk", "Desk", "measure"])
       expect(onDemand.filter(({ path }) => new RegExp(`/${name}[-.]`).test(path))).toHaveLength(1);
     expect(sum(onDemand)).toBeGreaterThan(20_000);
     expect(sum(onDemand)).toBeLessThan(MOST_ON_DEMAND);
@@ -69,6 +78,16 @@ describe("the workbench of the built site", () => {
     const held = "HELD: not to be used yet.";
     const within = (all: readonly PageFile[]) => read(all).includes(held);
     expect([within([...onDemand, ...files.data]), within(scripts)]).toEqual([true, false]);
+  });
+
+  it(`fetches at most ${kB(MOST_TO_CHOOSE)} more to find sizes and changes`, () => {
+    for (const name of ["ChoosingPanel", "RemedyPanel", "findSizes", "findChanges"])
+      expect(toChoose.filter(({ path }) => new RegExp(`/${name}[-.]`).test(path))).toHaveLength(1);
+    expect(sum(toChoose)).toBeGreaterThan(20_000);
+    expect(sum(toChoose)).toBeLessThan(MOST_TO_CHOOSE);
+    const said = "unachievable by one dimension alone";
+    const within = (all: readonly PageFile[]) => read(all).includes(said);
+    expect([within(toChoose), within([...scripts, ...onDemand])]).toEqual([true, false]);
   });
 
   it("has the catalog and what people read of quantities as data", () => {

@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import type { Plugin } from "vite";
+import { chunkName } from "../chunkName.ts";
 import { takeApart } from "./takeApart.ts";
 
 /** A script with less than this in it [characters of JSON] is not worth a file more. */
@@ -39,7 +40,9 @@ export function constantsApart(): Plugin {
           const { code, inOrder, numbered } = takeApart(chunk.code, names);
           const source = JSON.stringify([inOrder, numbered]);
           if (source.length < LEAST) continue;
-          const file = this.getFileName(this.emitFile({ type: "asset", name: `${chunk.name}.json`, source }));
+          const file = this.getFileName(
+            this.emitFile({ type: "asset", name: `${chunkName(chunk.name)}.json`, source }),
+          );
           const address = `new URL("./${file.slice(file.lastIndexOf("/") + 1)}",import.meta.url)`;
           const read = `await fetch(${address}).then(a=>{if(!a.ok)throw new Error(a.url+": "+a.status);return a.json()})`;
           chunk.code = `const[${names.next}s,${names.numbered}]=${read};let ${names.next}i=0;function ${names.next}(){return ${names.next}s[${names.next}i++]}${code}`;

@@ -7,6 +7,7 @@ import type {
   PaperSize,
   UnitChoice,
 } from "trialfit/papers";
+import type { FromChoosing, ToChoose } from "./choosingProtocol.ts";
 
 /** Which papers are written, and how. */
 export interface PaperOrder {
@@ -50,13 +51,25 @@ export interface WrittenSet {
   readonly record?: string;
 }
 
-/** To the worker that writes; `errand` is counted up by the page. A newer one of the same kind ends an older. */
-export type ToDesk = { readonly errand: number; readonly ground: PaperGround } & (
+/** What is asked of papers. */
+export type ToPapers = { readonly ground: PaperGround } & (
   | { readonly kind: "write"; readonly order: PaperOrder }
   | { readonly kind: "limits"; readonly path: string; readonly units: UnitChoice }
 );
 
+/** What takes its time, by its kind. */
+export type DeskWork = (ToPapers | ToChoose)["kind"];
+
+/** To the worker that does it; `errand` is counted up by the page. A newer one of the same kind ends an older. */
+export type ToDesk = { readonly errand: number } & (
+  | ToPapers
+  | ToChoose
+  /** End what was asked for last of that kind. */
+  | { readonly kind: "leave"; readonly of: DeskWork }
+);
+
 export type FromDesk = { readonly errand: number } & (
+  | FromChoosing
   | { readonly kind: "progress"; readonly progress: PaperProgress }
   | { readonly kind: "written"; readonly written: WrittenSet }
   /** Absent limits: the sheet does not ask for the dimension. */

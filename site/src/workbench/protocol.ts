@@ -154,6 +154,8 @@ export type Places = Readonly<Partial<Record<PositionKind, number>>>;
 export type ToWorker = { readonly revision: number } & (
   | { readonly kind: "open"; readonly text: string; readonly file: string }
   | { readonly kind: "write"; readonly path: string; readonly entry: Entry | undefined }
+  /** Write sizes at several entries, as one change. */
+  | { readonly kind: "put"; readonly sizes: readonly { readonly path: string; readonly text: string }[] }
   | { readonly kind: "convert"; readonly path: string; readonly unit: string }
   | { readonly kind: "judge"; readonly options: JudgeOptions }
   /** Keep the build as it is now, to compare later states with it; or let go of it. */

@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useLayoutEffect, useMemo, useReducer, useRef } from "preact/hooks";
 import type { MeasuringPlan, SheetRow, UnitChoice } from "trialfit/papers";
 import { startWorker } from "../../worker/startWorker.ts";
+import type { SizeText } from "../choosingProtocol.ts";
 import type {
   DocumentView,
   Entry,
@@ -16,6 +17,15 @@ import { History } from "./History.ts";
 import { keepText } from "./keepText.ts";
 import { placeKey } from "./placeKey.ts";
 import { UnpackReport } from "./UnpackReport.ts";
+
+/** Sizes that were found and put into the build as one change. */
+export interface Put {
+  /** What the change is called when it is undone. */
+  readonly by: string;
+  readonly sizes: readonly SizeText[];
+  /** The finding that they are to make hold. */
+  readonly rule?: { readonly id: string; readonly title: string };
+}
 
 export interface BenchState {
   readonly history: History;
@@ -40,6 +50,8 @@ export interface BenchState {
   /** What came of the last sheet, and its name. */
   readonly sheet: (Taking & { readonly file: string }) | undefined;
   readonly failure: string | undefined;
+  /** What was put in last. */
+  readonly put: Put | undefined;
 }
 
 type Act =
@@ -47,7 +59,8 @@ type Act =
   | { readonly kind: "busy"; readonly other: boolean }
   | { readonly kind: "history"; readonly history: History }
   | { readonly kind: "options"; readonly options: JudgeOptions }
-  | { readonly kind: "held"; readonly text: string | undefined };
+  | { readonly kind: "held"; readonly text: string | undefined }
+  | { readonly kind: "put"; readonly put: Put };
 
 const empty: BenchState = {
   history: new History(),
@@ -66,6 +79,7 @@ const empty: BenchState = {
   takings: {},
   sheet: undefined,
   failure: undefined,
+  put: undefined,
 };
 
 /** What the worker told, its reports whole. */
@@ -111,6 +125,8 @@ function reduce(state: BenchState, act: Act): BenchState {
       return { ...state, options: act.options };
     case "held":
       return { ...state, held: act.text };
+    case "put":
+      return { ...state, put: act.put };
   }
 }
 
@@ -119,6 +135,7 @@ export interface BenchActions {
   /** Puts another file on the bench. @param by what this is called when it is undone */
   open(text: string, file: string, by: string): void;
   write(path: string, entry: Entry | undefined): void;
+  put(put: Put): void;
   convert(path: string, unit: string): void;
   judge(options: JudgeOptions): void;
   hold(text: string | undefined): void;
@@ -183,6 +200,10 @@ export function useBench(): readonly [BenchState, BenchActions] {
     return {
       open: (text, file, by) => send({ kind: "open", text, file }, by),
       write: (path, entry) => send({ kind: "write", path, entry }, path),
+      put: (put) => {
+        dispatch({ kind: "put", put });
+        send({ kind: "put", sizes: put.sizes }, put.by);
+      },
       convert: (path, unit) => send({ kind: "convert", path, unit }, `unit of ${path}`),
       judge: (options) => {
         dispatch({ kind: "options", options });

@@ -93,7 +93,7 @@ export function AimsForm({ form, state, actions }: Props) {
           </div>
         );
       })}
-      <div class="row">
+      <div class="row" id="field-aims-quantity-row">
         <label>
           A quantity
           <input

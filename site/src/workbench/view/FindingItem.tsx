@@ -2,11 +2,12 @@ import { Component } from "preact";
 import { VerdictMark } from "../../components/VerdictMark.tsx";
 import { href } from "../../data/href.ts";
 import type { Entry, ItemView, Trouble } from "../protocol.ts";
-import type { BenchActions } from "../state/useBench.ts";
+import type { BenchActions, BenchState } from "../state/useBench.ts";
 import { ConfirmForm } from "./ConfirmForm.tsx";
 import { Fold } from "./Fold.tsx";
 import { LineList } from "./LineList.tsx";
 import { Markup } from "./Markup.tsx";
+import { Remedies } from "./Remedies.tsx";
 
 interface Props {
   readonly item: ItemView;
@@ -17,12 +18,15 @@ interface Props {
   /** What a person said of it so far, and what is wrong with that. */
   readonly said: Entry | undefined;
   readonly troubles: readonly Trouble[];
+  /** The build on the bench, where it was asked what would make the finding hold. */
+  readonly asking: BenchState | undefined;
+  readonly ask: (rule: string) => void;
   readonly actions: BenchActions;
   readonly printing: boolean;
 }
 
 /** All that a finding says, with ways to the fields that would settle it. */
-function FindingBody({ item, nameOf, goTo, said, troubles, actions }: Props) {
+function FindingBody({ item, nameOf, goTo, said, troubles, asking, ask, actions }: Props) {
   const { id, word, lines, needs = [], spread } = item;
   const entries = needs.flatMap((path) => {
     const label = nameOf(path);
@@ -49,6 +53,9 @@ function FindingBody({ item, nameOf, goTo, said, troubles, actions }: Props) {
       )}
       {item.confirmation !== undefined && (
         <ConfirmForm path={item.confirmation} entry={said} troubles={troubles} actions={actions} />
+      )}
+      {(word === "fails" || word === "open") && id !== undefined && (
+        <Remedies rule={id} title={item.title} state={asking} ask={ask} actions={actions} />
       )}
       {word !== undefined && id !== undefined && (
         <p class="rule-link">

@@ -1,4 +1,4 @@
-import { useMemo, useState } from "preact/hooks";
+import { useCallback, useMemo, useState } from "preact/hooks";
 import type { ItemView, ReportView, Trouble } from "../protocol.ts";
 import type { BenchActions, BenchState } from "../state/useBench.ts";
 import { FindingItem } from "./FindingItem.tsx";
@@ -40,6 +40,12 @@ export function FindingList({ report, parts, state, ...rest }: Props) {
   const printing = usePrinting();
   const [search, setSearch] = useState("");
   const [part, setPart] = useState("");
+  const [asked, setAsked] = useState<readonly string[]>([]);
+  const ask = useCallback(
+    (rule: string) =>
+      setAsked((all) => (all.includes(rule) ? all.filter((one) => one !== rule) : [...all, rule])),
+    [],
+  );
   const words = search.toLowerCase().split(/\s+/).filter(Boolean);
   const narrowed = words.length > 0 || part !== "";
   const sections = useMemo(
@@ -95,6 +101,8 @@ export function FindingList({ report, parts, state, ...rest }: Props) {
                   said={item.confirmation === undefined ? undefined : state.entries[item.confirmation]}
                   troubles={troublesOf(state, item.confirmation)}
                   printing={printing}
+                  asking={asked.includes(item.id ?? "") ? state : undefined}
+                  ask={ask}
                   {...rest}
                 />
               ))}

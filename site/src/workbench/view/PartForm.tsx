@@ -12,6 +12,8 @@ interface Props {
   /** Parts that are unfolded. */
   readonly unfolded: ReadonlySet<string>;
   readonly unfold: (key: string, open: boolean) => void;
+  /** Goes to where the sizes that are to be found are found. */
+  readonly toSizes: () => void;
 }
 
 const INSTRUMENTS = "workbench-instruments";
@@ -31,7 +33,7 @@ function searchedTexts({ parts }: FormData): ReadonlyMap<string, string> {
 }
 
 /** The form of a build: a group for each part, a row for each field. */
-export function PartForm({ form, state, actions, unfolded, unfold }: Props) {
+export function PartForm({ form, state, actions, unfolded, unfold, toSizes }: Props) {
   const [search, setSearch] = useState("");
   const [show, setShow] = useState<Show>("all");
   const words = search.toLowerCase().split(/\s+/).filter(Boolean);
@@ -78,8 +80,13 @@ export function PartForm({ form, state, actions, unfolded, unfold }: Props) {
           {unfolded.has("aims") && (
             <>
               <p class="quiet">
-                What the sizes that are “to be found” must reach. The command <code>trialfit solve</code>{" "}
-                finds them in the saved file; until then the rules that need them are unknown.
+                What the sizes that are “to be found” must reach. Until they are found the rules that need
+                them are unknown.{" "}
+                {Object.values(state.entries).some(({ form: kind }) => kind === "wanted") && (
+                  <button type="button" class="link" onClick={toSizes}>
+                    To the sizes to be found
+                  </button>
+                )}
               </p>
               <AimsForm form={form} state={state} actions={actions} />
             </>

@@ -1,7 +1,6 @@
-import { useCallback, useEffect, useMemo, useState } from "preact/hooks";
+import { useCallback, useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { DemoText, FormData } from "../protocol.ts";
-import { keptText } from "../state/keepText.ts";
-import { unpackText } from "../state/packText.ts";
+import { firstText } from "../state/firstText.ts";
 import { useBench } from "../state/useBench.ts";
 import { ChangePanel } from "./ChangePanel.tsx";
 import { FilePanel } from "./FilePanel.tsx";
@@ -21,21 +20,9 @@ interface Props {
   readonly demos: readonly DemoText[];
 }
 
+const ChoosingPanel = later(async () => (await import("./choosing/ChoosingPanel.tsx")).default);
 const MeasuringPanel = later(async () => (await import("./measuring/MeasuringPanel.tsx")).default);
 const PapersPanel = later(async () => (await import("./papers/PapersPanel.tsx")).default);
-
-/** The text to begin with: from the address, from the last visit, or the first demo. */
-async function firstText(demos: readonly DemoText[]): Promise<readonly [text: string, by: string]> {
-  const packed = /^#build=(.+)$/.exec(location.hash)?.[1];
-  if (packed !== undefined) {
-    const text = await unpackText(packed);
-    // From here on the file lives on the bench; the address would bring back the old one.
-    history.replaceState(null, "", location.pathname + location.search);
-    return [text, "the link"];
-  }
-  const kept = keptText();
-  return kept === undefined ? [demos[0]!.text, "the demo build"] : [kept, "the last visit"];
-}
 
 /** The whole workbench: the form of the build, and what the evaluator says of it. */
 export function Workbench({ form, demos }: Props) {
@@ -88,8 +75,25 @@ export function Workbench({ form, demos }: Props) {
     [unfold, wide],
   );
   const nameOf = useCallback((path: string) => labels.get(path), [labels]);
+  const [called, call] = useState(0);
+  // Once something was chosen here, what came of it stays in sight.
+  const chose = useRef(false);
+  chose.current ||=
+    state.put !== undefined || Object.values(state.entries).some((one) => one.form === "wanted");
 
-  const parts = <PartForm form={form} state={state} actions={actions} unfolded={unfolded} unfold={unfold} />;
+  const parts = (
+    <PartForm
+      form={form}
+      state={state}
+      actions={actions}
+      unfolded={unfolded}
+      unfold={unfold}
+      toSizes={() => {
+        choose("findings");
+        call(called + 1);
+      }}
+    />
+  );
   const tabs: readonly Tab[] = [
     ...(wide ? [] : [{ id: "parts", label: "Parts", content: () => parts }]),
     {
@@ -98,6 +102,9 @@ export function Workbench({ form, demos }: Props) {
       content: () =>
         state.report === undefined ? null : (
           <>
+            {chose.current && (
+              <ChoosingPanel state={state} actions={actions} nameOf={nameOf} goTo={goTo} called={called} />
+            )}
             <WantedList wanted={state.report.wanted} nameOf={nameOf} goTo={goTo} />
             <FindingList
               report={state.report}

@@ -31,6 +31,7 @@ import { inUnit } from "./inUnit.ts";
 import { PackReport } from "./PackReport.ts";
 import { readEntries } from "./readEntries.ts";
 import { readWhatCan } from "./readWhatCan.ts";
+import { resized } from "./resized.ts";
 import { viewDocument } from "./viewDocument.ts";
 import { viewReport } from "./viewReport.ts";
 import { writeEntry } from "./writeEntry.ts";
@@ -115,6 +116,13 @@ export class Bench {
         break;
       case "write":
         this.write(message.path, message.entry);
+        break;
+      case "put":
+        this.unwritten = [
+          ...this.unwritten,
+          ...message.sizes.map(({ path, text }) => writeEntry(path, resized(this.entries[path], text))),
+        ];
+        this.readAgain();
         break;
       case "convert": {
         const entry = this.entries[message.path];

@@ -1,93 +1,77 @@
-import { formatProblem, InputError, readBuildText } from "trialfit";
-import {
-  limitsOf,
-  makePaperSource,
-  onTerms,
-  type PaperSource,
-  renderPaperHtml,
-  renderPaperMarkdown,
-  sheetText,
-  writeFrom,
-  writeRecord,
-} from "trialfit/papers";
-import type { FromDesk, PaperGround, ToDesk, WrittenSet } from "../deskProtocol.ts";
+import { formatProblem, InputError } from "trialfit";
+import type { DeskWork, FromDesk, ToDesk } from "../deskProtocol.ts";
+import type { PaperDesk } from "./PaperDesk.ts";
 
 /** Why older work ends. */
 const OUTDATED = new Error("something newer was asked for");
 
-type Of<Kind> = Extract<ToDesk, { kind: Kind }>;
+type Work = Exclude<ToDesk, { kind: "leave" }>;
 
-/** Writes papers, and finds the limits of what is measured. Of each, what was asked for last. */
+/**
+ * Does what takes its time: writes papers, finds sizes and changes. Of each kind what was asked for last; what does it
+ * is fetched when it is first asked for.
+ */
 export class Desk {
   private readonly post: (message: FromDesk) => void;
-  private readonly stops = new Map<ToDesk["kind"], AbortController>();
-  /** What the latest build was judged to be: other units and gates let pass need no judging. */
-  private latest: { readonly key: string; readonly source: PaperSource } | undefined;
+  private readonly stops = new Map<DeskWork, AbortController>();
+  private paperDesk: Promise<PaperDesk> | undefined;
 
   constructor(post: (message: FromDesk) => void) {
     this.post = post;
   }
 
-  /** Does what the page asks; answers come through `post`, none for what something newer came after. */
+  /** Does what the page asks; answers come through `post`, none for what something newer came after or what was left. */
   async take(message: ToDesk): Promise<void> {
-    const { kind, errand } = message;
+    const kind = message.kind === "leave" ? message.of : message.kind;
     this.stops.get(kind)?.abort(OUTDATED);
+    if (message.kind === "leave") return;
     const stop = new AbortController();
-    this.stops.set(kind, stop);
+    this.stops.set(message.kind, stop);
     try {
-      if (kind === "write") await this.write(message, stop.signal);
-      else await this.limits(message, stop.signal);
+      await this.work(message, stop.signal);
     } catch (error) {
       if (error === OUTDATED) return;
       const told = error instanceof InputError ? error.problems.map(formatProblem).join("\n") : String(error);
-      this.post({ kind: "failed", errand, message: told });
+      this.post({ kind: "failed", errand: message.errand, message: told });
     }
   }
 
-  private async write({ errand, ground, order }: Of<"write">, signal: AbortSignal): Promise<void> {
-    const { size, passed, ...options } = order;
-    this.post({ kind: "progress", errand, progress: {} });
-    const { revision, ...others } = options;
-    const papers = await writeFrom(await this.sourceOf(ground, signal), {
-      ...others,
-      ...(revision.trim() === "" ? {} : { revision: revision.trim() }),
-      overrides: new Map(Object.entries(passed)),
-      signal,
-      told: (progress) => this.post({ kind: "progress", errand, progress }),
-    });
-    const { head, sheet } = papers;
-    const written: WrittenSet = {
-      html: renderPaperHtml(papers, size),
-      papers: papers.papers.map((paper) => ({
-        id: paper.id,
-        title: paper.title,
-        ...(paper.gate === undefined ? {} : { gate: paper.gate }),
-        ...(paper.lines === undefined ? {} : { lines: paper.lines }),
-        html: renderPaperHtml({ head, papers: [paper] }, size),
-        markdown: renderPaperMarkdown(paper, head),
-      })),
-      ...(sheet.length === 0 ? {} : { sheet: sheetText(sheet) }),
-      ...(order.only.includes("engine-record") ? { record: writeRecord(papers, ground.text) } : {}),
+  private async work(message: Work, signal: AbortSignal): Promise<void> {
+    const { errand } = message;
+    const tell = (answer: FromDesk) => {
+      signal.throwIfAborted();
+      this.post(answer);
     };
-    this.post({ kind: "written", errand, written });
+    switch (message.kind) {
+      case "write":
+        return (await this.papers()).write(message, signal);
+      case "limits":
+        return (await this.papers()).limits(message, signal);
+      case "find": {
+        const { findSizes } = await import("./findSizes.ts");
+        const view = await findSizes(
+          message.ground,
+          (phase) => tell({ kind: "finding", errand, phase }),
+          signal,
+        );
+        return tell({ kind: "found", errand, view });
+      }
+      case "mend": {
+        const { findChanges } = await import("./findChanges.ts");
+        const { ground, rule } = message;
+        const view = await findChanges(
+          ground,
+          rule,
+          (progress) => tell({ kind: "mending", errand, progress }),
+          signal,
+        );
+        return tell({ kind: "mended", errand, view });
+      }
+    }
   }
 
-  private async limits({ errand, ground, path, units }: Of<"limits">, signal: AbortSignal): Promise<void> {
-    const source = onTerms(await this.sourceOf(ground, signal), { units });
-    const limits = await limitsOf(source, path, signal);
-    this.post({ kind: "limits", errand, path, limits });
-  }
-
-  private async sourceOf(ground: PaperGround, signal: AbortSignal): Promise<PaperSource> {
-    const key = JSON.stringify(ground);
-    if (this.latest?.key === key) return this.latest.source;
-    const { text, file, set, before } = ground;
-    const source = await makePaperSource(readBuildText(text, file), {
-      ...(set === undefined ? {} : { sets: [set] }),
-      ...(before === undefined ? {} : { before: readBuildText(before, "the kept build") }),
-      signal,
-    });
-    this.latest = { key, source };
-    return source;
+  private papers(): Promise<PaperDesk> {
+    this.paperDesk ??= import("./PaperDesk.ts").then(({ PaperDesk: Papers }) => new Papers(this.post));
+    return this.paperDesk;
   }
 }

@@ -22,11 +22,14 @@ function introOf(family: NonNullable<Found["family"]>): string {
     : `${about} None of those that were tried stands on the steps and keeps to the allowances.`;
 }
 
+type OthersSection = DocumentSection & { readonly of: "ranges" | "others" };
+
 /** Other solutions, each with what it comes to; where all aims are bounds, where each dimension may lie. */
-export function describeOthers({ family, ranges }: Found): readonly DocumentSection[] {
-  const sections: DocumentSection[] = [];
+export function describeOthers({ family, ranges }: Found): readonly OthersSection[] {
+  const sections: OthersSection[] = [];
   if (ranges !== undefined)
     sections.push({
+      of: "ranges",
       heading: "Where the sizes may lie",
       intro:
         "The aims are bounds only. Each dimension meets them in this range, the others chosen to suit; the sizes above are one choice.",
@@ -41,6 +44,7 @@ export function describeOthers({ family, ranges }: Found): readonly DocumentSect
     });
   if (family !== undefined)
     sections.push({
+      of: "others",
       heading: "Other solutions",
       intro: introOf(family),
       items: family.members.map((member, index) => ({

@@ -1,6 +1,11 @@
 import { fieldLabel } from "../../read/fieldCatalog.ts";
 import { DISCLAIMER } from "../../report/describeReport.ts";
-import type { DocumentItem, DocumentLine, ReportDocument } from "../../report/ReportDocument.ts";
+import type {
+  DocumentItem,
+  DocumentLine,
+  DocumentSection,
+  ReportDocument,
+} from "../../report/ReportDocument.ts";
 import { fromSi } from "../../units/convert.ts";
 import { unitOf } from "../../units/findUnit.ts";
 import { describeAim } from "./describeAim.ts";
@@ -29,52 +34,58 @@ export interface SolutionStyle {
   readonly full?: boolean;
 }
 
-/** Lays out what `solve` found: the sizes, what the aims come to, other solutions, and how the build then stands. */
-export function describeSolution(solution: Solution, { full = false }: SolutionStyle = {}): ReportDocument {
-  const base = { title: solution.build, closing: [DISCLAIMER] };
+/** What was found, part by part: a document has them one after the other. */
+export interface SolutionParts {
+  readonly lead: readonly DocumentLine[];
+  readonly sections: readonly (DocumentSection & { readonly of: "sizes" | "aims" | "ranges" | "others" })[];
+  /** How the build then stands. */
+  readonly report?: ReportDocument;
+}
+
+const unsolved = (text: string): SolutionParts => ({
+  lead: [{ text: `Not solved: ${text}.`, tone: "doubt" }],
+  sections: [],
+});
+
+/** What `solve` found in words: the sizes, what the aims come to, other solutions, and how the build then stands. */
+export function solutionParts(solution: Solution, { full = false }: SolutionStyle = {}): SolutionParts {
   switch (solution.state) {
     case "missing":
-      return {
-        ...base,
-        lead: [
-          {
-            text: `Not solved: the aims also need ${solution.missing.map(fieldLabel).join("; ")}.`,
-            tone: "doubt",
-          },
-        ],
-        sections: [],
-      };
+      return unsolved(`the aims also need ${solution.missing.map(fieldLabel).join("; ")}`);
     case "aimless":
+      return unsolved(`no aim rests on ${solution.idle.map(fieldLabel).join("; ")}`);
+    case "conflict": {
+      const { aims, fields } = solution;
       return {
-        ...base,
-        lead: [
-          { text: `Not solved: no aim rests on ${solution.idle.map(fieldLabel).join("; ")}.`, tone: "doubt" },
-        ],
-        sections: [],
-      };
-    case "conflict":
-      return {
-        ...base,
         lead: describeConflict(solution),
         sections: [
-          { heading: "Aims, with the sizes that come nearest", items: solution.aims.map(describeAim) },
-          { heading: "Sizes that come nearest", items: solution.fields.map(fieldItem) },
+          { of: "aims", heading: "Aims, with the sizes that come nearest", items: aims.map(describeAim) },
+          { of: "sizes", heading: "Sizes that come nearest", items: fields.map(fieldItem) },
         ],
       };
+    }
     case "solved": {
       const { aims, fields, report } = solution;
-      const { lead, sections, closing } = describeFound(report, full);
       return {
-        title: solution.build,
-        lead: [{ text: "Solved. The sizes below meet the aims at nominal values.", tone: "good" }, ...lead],
+        lead: [{ text: "Solved. The sizes below meet the aims at nominal values.", tone: "good" }],
         sections: [
-          { heading: "Sizes", items: fields.map(fieldItem) },
-          { heading: "Aims", items: aims.map(describeAim) },
+          { of: "sizes", heading: "Sizes", items: fields.map(fieldItem) },
+          { of: "aims", heading: "Aims", items: aims.map(describeAim) },
           ...describeOthers(solution),
-          ...sections,
         ],
-        closing,
+        report: describeFound(report, full),
       };
     }
   }
+}
+
+/** Lays out what `solve` found. */
+export function describeSolution(solution: Solution, style: SolutionStyle = {}): ReportDocument {
+  const { lead, sections, report } = solutionParts(solution, style);
+  return {
+    title: solution.build,
+    lead: [...lead, ...(report?.lead ?? [])],
+    sections: [...sections.map(({ of: _, ...section }) => section), ...(report?.sections ?? [])],
+    closing: report?.closing ?? [DISCLAIMER],
+  };
 }

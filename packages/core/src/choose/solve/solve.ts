@@ -1,6 +1,9 @@
 import { quantities } from "../../derive/generated/quantities.ts";
+import type { Steps } from "../../derive/Steps.ts";
 import { withDefaults } from "../../derive/withDefaults.ts";
-import { type EvaluateOptions, evaluate } from "../../evaluate.ts";
+import { type EvaluateOptions, evaluation } from "../../evaluate.ts";
+import type { StopSignal } from "../../live/refine.ts";
+import { takeTurns } from "../../live/takeTurns.ts";
 import { asBuild } from "../../read/asBuild.ts";
 import type { Build } from "../../read/Build.ts";
 import { fieldLabel } from "../../read/fieldCatalog.ts";
@@ -8,11 +11,22 @@ import { InputError } from "../../read/Problem.ts";
 import { withField } from "../../read/withField.ts";
 import { readAims } from "./readAims.ts";
 import type { Solution } from "./Solution.ts";
+import type { Solved } from "./Solved.ts";
 import { solveAims } from "./solveAims.ts";
 import { solvedAim } from "./solvedAim.ts";
 import { solvedFields, solvedRange } from "./solvedFields.ts";
 import { unsolvedOf } from "./unsolvedOf.ts";
-import type { Wanted } from "./Wanted.ts";
+import type { Aim, Wanted } from "./Wanted.ts";
+
+/** What `solve` is at: the sizes, or the rules with the sizes that it found. */
+export type SolvePhase = "sizes" | "rules";
+
+export interface SolveOptions extends EvaluateOptions {
+  /** Hears what is being done, when it begins. */
+  readonly told?: (phase: SolvePhase) => void;
+  /** When it is aborted, the work ends with its reason at the next breath. */
+  readonly signal?: StopSignal;
+}
 
 /** Refuses a build that does not say what is to be found, or from what. */
 function refuse({ file = "build" }: Build, found: string, expected: string): never {
@@ -26,6 +40,12 @@ function wantedOf(build: Build): readonly Wanted[] {
   return [...build.wanted].map(([path, one]) => ({ path, ...one }));
 }
 
+/** The sizes in one go, after a breath in which others hear that they are being looked for. */
+function* sizesIn(build: Build, wanted: readonly Wanted[], aims: readonly Aim[]): Steps<Solved> {
+  yield;
+  return solveAims(withDefaults(build), quantities, wanted, aims);
+}
+
 /**
  * Finds the dimensions that a build marks as wanted (`"?"`), so that its `aims` are met, in steps that can be ordered or
  * machined, and judges the build with them.
@@ -33,11 +53,13 @@ function wantedOf(build: Build): readonly Wanted[] {
  * @throws InputError when the input is not a build, wants nothing, or states no aim that can be read; what `evaluate`
  * throws for its options
  */
-export async function solve(input: unknown, options: EvaluateOptions = {}): Promise<Solution> {
+export async function solve(input: unknown, options: SolveOptions = {}): Promise<Solution> {
+  const { told, signal, ...how } = options;
   const build = asBuild(input);
   const wanted = wantedOf(build);
   const aims = readAims(build, quantities);
-  const solved = solveAims(withDefaults(build), quantities, wanted, aims);
+  told?.("sizes");
+  const solved = await takeTurns(sizesIn(build, wanted, aims), signal);
   const head = { build: build.name };
   switch (solved.state) {
     case "missing":
@@ -49,6 +71,9 @@ export async function solve(input: unknown, options: EvaluateOptions = {}): Prom
       const found = solvedFields(wanted, solved.exact, solved.sizes);
       const whole = found.reduce((one, { path, text }) => withField(one, path, text), build);
       const { family, ranges } = solved;
+      told?.("rules");
+      const judging = evaluation(whole, how);
+      for await (const piece of judging.work()) await takeTurns(piece, signal);
       return {
         ...head,
         state: "solved",
@@ -67,7 +92,7 @@ export async function solve(input: unknown, options: EvaluateOptions = {}): Prom
         ...(ranges === undefined
           ? {}
           : { ranges: ranges.map((range, index) => solvedRange(wanted[index]!, range)) }),
-        report: await evaluate(whole, options),
+        report: await judging.report(),
       };
     }
   }
