@@ -1,8 +1,8 @@
 import { BAND, type BandPicture } from "../data/bandPicture.ts";
 import "./BandDrawing.css";
 
-/** Half the width of a text on the axis, at most: digits are about 7 units wide. */
-const half = (text: string) => text.length * 3.5;
+/** Half the width of a text on the axis, at most: an “m” is the widest of its letters. */
+const half = (text: string) => text.length * 4;
 
 /** A value's band over the tolerances against its limit. */
 export function BandDrawing({ picture }: { readonly picture: BandPicture }) {
