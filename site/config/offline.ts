@@ -5,7 +5,12 @@ import type { AstroIntegration } from "astro";
 import { build } from "esbuild";
 
 /** What the workbench is made of, below the folder of the built site. */
-const PARTS = ["workbench/**/*.{html,json}", "_astro/**/*.{js,css,json}", "favicon.svg"];
+const PARTS = [
+  "workbench/**/*.{html,json}",
+  "offline/index.html",
+  "_astro/**/*.{js,css,json}",
+  "favicon.svg",
+];
 
 /** After the site is built: a service worker that keeps the workbench for use without a network. */
 export function offline(base = "/"): AstroIntegration {
@@ -28,7 +33,11 @@ export function offline(base = "/"): AstroIntegration {
           bundle: true,
           minify: true,
           format: "iife",
-          define: { OFFLINE_FILES: JSON.stringify(entries), "process.env.NODE_ENV": '"production"' },
+          define: {
+            OFFLINE_FILES: JSON.stringify(entries),
+            OFFLINE_PAGE: JSON.stringify(`${root}offline/`),
+            "process.env.NODE_ENV": '"production"',
+          },
           outfile: `${folder}offline.js`,
           logLevel: "error",
         });

@@ -101,3 +101,23 @@ test("a page that does not suit paper is noticed", async ({ page }) => {
   const faults = (await faultsOnPaper(page, LEAST_CONTRAST)).join("\n");
   for (const what of [/is cut/, /too pale/, /would have to scroll/]) expect(faults).toMatch(what);
 });
+
+test("on paper everything that folds is open, and no drawing takes most of a page", async ({ page }) => {
+  await page.setViewportSize({ width: papers.A4.width, height: 1000 });
+  await page.emulateMedia({ media: "print" });
+  await page.goto("/rules/rod-clears-cylinder-bottom/");
+  const folded = page.locator("main details:not([open])").and(page.locator(":not(figure *)"));
+  const unfolded = await folded.count();
+  expect(unfolded).toBeGreaterThan(1);
+  await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
+  await expect(folded).toHaveCount(0);
+  await expect(page.getByText("What the symbols stand for").first()).toBeVisible();
+  const drawings = await page
+    .locator("main svg:visible")
+    .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height));
+  expect(drawings.length).toBeGreaterThan(2);
+  // 100 mm of the 267 mm of a page of A4.
+  expect(Math.max(...drawings)).toBeLessThanOrEqual((100 / 25.4) * 96 + 1);
+  await page.evaluate(() => dispatchEvent(new Event("afterprint")));
+  await expect(folded).toHaveCount(unfolded);
+});

@@ -1,7 +1,9 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { ruleFiles, setFiles, sources } from "@trialfit/rules";
 import { quantities } from "trialfit";
 import { describe, expect, it } from "vitest";
-import { pageText, sitePages } from "./sitePages.ts";
+import { dist, pageText, sitePages } from "./sitePages.ts";
 
 /** The names of the pages that stand in a folder of the site. */
 const pagesIn = (folder: string): readonly string[] =>
@@ -20,11 +22,29 @@ describe("the catalog and its pages are the same, both ways", () => {
   it.each([
     ["rule", pagesIn("rules"), ruleFiles.map(({ id }) => id)],
     ["quantity", pagesIn("quantities"), [...quantities.keys()]],
-    ["source", placesOn("/sources/", "article"), Object.keys(sources)],
+    ["source", pagesIn("sources"), Object.keys(sources)],
     ["set", placesOn("/sets/", "dt"), setFiles.map(({ id }) => id)],
   ])("each %s has one, and each of these shows one", (_, shown, due) => {
     expect(due.length).toBeGreaterThan(0);
     expect(sorted(shown)).toEqual(sorted(due));
+  });
+  it("each source has its place in the list of all, where links of old lead", () => {
+    const places = new Set(placesOn("/sources/", "li"));
+    const list = pageText("/sources/");
+    expect(list).toMatch(/with their \d+ cases follow below/);
+    expect(
+      Object.keys(sources).filter((id) => !places.has(id) || !list.includes(`/sources/${id}/"`)),
+    ).toEqual([]);
+  });
+  it("each rule has its file beside its page, as it stands in the catalog", () => {
+    let counted = 0;
+    for (const { id, system } of ruleFiles) {
+      const own = readFileSync(new URL(`../../rules/${system}/${id}.yaml`, import.meta.url), "utf8");
+      expect(readFileSync(join(dist, `rules/${id}/rule.yaml`), "utf8")).toBe(own);
+      expect(pageText(`/rules/${id}/`)).toContain(`/rules/${id}/rule.yaml"`);
+      counted += 1;
+    }
+    expect(counted).toBeGreaterThan(300);
   });
   it("each rule and each quantity is named on its page and in the list of all", () => {
     const listOf = { rules: pageText("/rules/"), quantities: pageText("/quantities/") };

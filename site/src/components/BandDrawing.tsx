@@ -1,6 +1,9 @@
 import { BAND, type BandPicture } from "../data/bandPicture.ts";
 import "./BandDrawing.css";
 
+/** Half the width of a text on the axis, at most: an “m” is the widest of its letters. */
+const half = (text: string) => text.length * 4;
+
 /** A value's band over the tolerances against its limit. */
 export function BandDrawing({ picture }: { readonly picture: BandPicture }) {
   const { text, state, ticks, bar, nominal, limit, wrong, hatch, margin, label } = picture;
@@ -13,7 +16,7 @@ export function BandDrawing({ picture }: { readonly picture: BandPicture }) {
       {ticks.map(({ x, text }) => (
         <g key={text}>
           <path class="axis" d={`M${x} ${axis}v4`} />
-          <text x={x} y={axis + 16} text-anchor="middle">
+          <text x={Math.min(Math.max(x, half(text)), width - half(text))} y={axis + 16} text-anchor="middle">
             {text}
           </text>
         </g>

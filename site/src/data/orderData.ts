@@ -1,6 +1,7 @@
 import { type CompiledRule, type Field, fields, fieldsOfRule, parts } from "trialfit";
 import { rules } from "./catalog.ts";
 import type { OrderBook } from "./OrderBook.ts";
+import { spaced } from "./words.ts";
 
 /** Parts that somebody sells, in the order of the build file. */
 export const boughtParts = parts.map(({ spec }) => spec).filter(({ bought }) => bought !== false);
@@ -22,7 +23,7 @@ function formOf({ spec }: Field): string {
     case "count":
       return "a count";
     case "choice":
-      return Object.keys(spec.options).join(", ");
+      return Object.keys(spec.options).map(spaced).join(", ");
     case "table":
       return "a table";
     case "text":

@@ -46,6 +46,14 @@ export class FieldControls {
     return this.written((control) => control.value);
   }
 
+  /** Whether it holds a text that no reader of numbers could read; the evaluator says more of it. */
+  get isNoNumber(): boolean {
+    const value = this.control("value");
+    return (
+      this.control("unit") !== null && value !== null && value.value.trim() !== "" && !/\d/.test(value.value)
+    );
+  }
+
   get changed(): boolean {
     return this.entry !== this.written(startOf);
   }

@@ -9,11 +9,24 @@ export class LiveRule extends HTMLElement {
     form.hidden = false;
     this.querySelector("[data-without-script]")?.remove();
     form.addEventListener("submit", (event) => event.preventDefault());
+    const output = this.querySelector("[data-output]");
+    // Until the evaluator is there, a change is seen to be waited for.
+    form.addEventListener("input", () => output?.setAttribute("aria-busy", "true"));
     const touch = () => {
       for (const kind of TOUCHES) form.removeEventListener(kind, touch);
-      void import("./startSession.tsx").then(({ startSession }) => startSession(this, form));
+      import("./startSession.tsx").then(
+        ({ startSession }) => startSession(this, form),
+        () => this.say("The evaluator cannot be fetched: the verdict shown is that of the numbers at first."),
+      );
     };
     for (const kind of TOUCHES) form.addEventListener(kind, touch);
+  }
+
+  private say(text: string): void {
+    const place = this.querySelector<HTMLElement>("[data-general]");
+    if (place === null) return;
+    place.textContent = text;
+    place.hidden = false;
   }
 }
 

@@ -1,7 +1,8 @@
 import { ruleFiles } from "@trialfit/rules";
-import { evaluate, InputError, type Problem, parseSource, readBuild } from "trialfit";
+import { describeProblem, evaluate, InputError, type Problem, parseSource, readBuild } from "trialfit";
 import { demoFiles } from "../data/demoFiles.ts";
 import { verdictView } from "../data/verdictView.ts";
+import { sentence } from "../data/words.ts";
 import { confirmationRule } from "./confirmationRule.ts";
 import type { LiveAnswer, LiveProblem } from "./LiveAnswer.ts";
 import type { LiveRequest } from "./LiveRequest.ts";
@@ -23,9 +24,9 @@ function setField(data: Tree, path: string, text: string | undefined): void {
   else into[name] = rule === undefined ? text : confirmation(text);
 }
 
-const problemOf = ({ field, found, expected, didYouMean }: Problem): LiveProblem => ({
-  path: field,
-  text: `Found ${found}; expected ${expected}.${didYouMean === undefined ? "" : ` Did you mean “${didYouMean}”?`}`,
+const problemOf = (problem: Problem): LiveProblem => ({
+  path: problem.field,
+  text: sentence(describeProblem(problem)),
 });
 
 /**

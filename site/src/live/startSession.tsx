@@ -8,6 +8,8 @@ import type { LiveRequest } from "./LiveRequest.ts";
 /** A pause in typing after which the build is judged [ms]. */
 const PAUSE = 120;
 
+const NO_NUMBER = "This is no number.";
+
 /** Judges the rule anew whenever a field of the form changes, in a worker, and shows what it says. */
 export function startSession(host: HTMLElement, form: HTMLFormElement): void {
   const { rule = "", demo = "" } = host.dataset;
@@ -17,6 +19,8 @@ export function startSession(host: HTMLElement, form: HTMLFormElement): void {
   const worker = startWorker();
   let number = 0;
   let timer: ReturnType<typeof setTimeout> | undefined;
+  /** The verdict shown is that of other numbers: it is dimmed, and says so, until the new one is there. */
+  const wait = () => output.setAttribute("aria-busy", "true");
 
   const complain = (problems: readonly LiveProblem[]) => {
     for (const field of fields) field.report(problems.find(({ path }) => path === field.path)?.text);
@@ -34,7 +38,7 @@ export function startSession(host: HTMLElement, form: HTMLFormElement): void {
       demo,
       changes: Object.fromEntries(changed.map((field) => [field.path, field.entry])),
     };
-    output.setAttribute("aria-busy", "true");
+    wait();
     worker.postMessage(request);
   };
   const askSoon = () => {
@@ -53,6 +57,9 @@ export function startSession(host: HTMLElement, form: HTMLFormElement): void {
   });
   form.addEventListener("input", ({ target }) => {
     for (const field of fields) field.follow(target);
+    wait();
+    // What can be seen to be unreadable is said while the evaluator is still being fetched.
+    for (const field of fields) if (field.isNoNumber) field.report(NO_NUMBER);
     askSoon();
   });
   form.addEventListener("reset", () =>
@@ -61,5 +68,7 @@ export function startSession(host: HTMLElement, form: HTMLFormElement): void {
       ask();
     }),
   );
+  output.removeAttribute("aria-busy");
+  for (const field of fields) if (field.isNoNumber) field.report(NO_NUMBER);
   if (fields.some((field) => field.changed)) ask();
 }

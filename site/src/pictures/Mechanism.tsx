@@ -32,7 +32,7 @@ export function describeMechanism(
 ): string {
   const one = markedContact(scene, mark);
   const near = one === undefined ? "" : ` ${one.name}: ${one.text}.`;
-  return `One cylinder${name === undefined ? "" : ` of ${name}`} in section, to scale, ${angleWords(scene.angle)}.${near}${notes.map((note) => ` ${note}.`).join("")}`;
+  return `One cylinder${name === undefined ? "" : ` of ${name}`} in section, to scale, ${angleWords(scene.angle)}.${scene.bank === undefined ? "" : ` ${scene.bank}.`}${near}${notes.map((note) => ` ${note}.`).join("")}`;
 }
 
 /** One cylinder in section at a crank angle, to scale, with the nearest place marked. */
@@ -44,8 +44,9 @@ export function Mechanism({ scene, ...telling }: Props) {
   const top = TOP - box.y * perMm;
   const height = TOP + box.height * perMm + BOTTOM;
   const contact = markedContact(scene, telling.mark);
+  const notes = [...(scene.bank === undefined ? [] : [scene.bank]), ...(telling.notes ?? [])];
   return (
-    <Picture height={height} notes={telling.notes ?? []} description={describeMechanism(scene, telling)}>
+    <Picture height={height} notes={notes} description={describeMechanism(scene, telling)}>
       <g transform={`translate(${left} ${top}) scale(${perMm})`}>
         <BehindRod scene={scene} />
         <StandingParts scene={scene} />

@@ -1,14 +1,14 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { type ComponentChildren, h, isValidElement, toChildArray, type VNode } from "preact";
 import { render } from "preact-render-to-string";
-import { Nominals, readBuildText, traceOverTurn } from "trialfit";
+import { Nominals, readBuildText, traceAt, traceOverTurn } from "trialfit";
 import { describe, expect, it } from "vitest";
 import { CurveChart } from "./CurveChart.tsx";
 import { DeckStack } from "./DeckStack.tsx";
-import { Mechanism } from "./Mechanism.tsx";
+import { describeMechanism, Mechanism } from "./Mechanism.tsx";
 import { deckStackOf } from "./scene/deckStackOf.ts";
-import { nearestBank } from "./scene/nearestBank.ts";
-import type { MechanismScene, Point } from "./scene/Scene.ts";
+import { nearestScene } from "./scene/nearestScene.ts";
+import type { MechanismScene, NoScene, Point } from "./scene/Scene.ts";
 import { sceneOf } from "./scene/sceneOf.ts";
 
 const folder = new URL("../../../packages/core/demo/", import.meta.url);
@@ -18,8 +18,9 @@ const builds = readdirSync(folder)
 const angles = Array.from({ length: 72 }, (_, i) => (i / 18) * Math.PI);
 const apart = (a: Point, b: Point) => Math.hypot(a.x - b.x, a.y - b.y);
 
-function drawn(nominals: Nominals, angle: number, bank = 0): MechanismScene {
-  const scene = sceneOf(nominals, angle, bank);
+const drawn = (nominals: Nominals, angle: number) => whole(sceneOf(nominals, angle));
+
+function whole(scene: MechanismScene | NoScene): MechanismScene {
   if (scene.state !== "value") throw new Error(scene.state);
   return scene;
 }
@@ -73,11 +74,46 @@ describe.each(builds.map((build) => [build.name, new Nominals(build)] as const))
       for (const [trace, angle, least] of named) {
         const at = nominals.size(angle);
         if (at === undefined) continue;
-        const { contacts } = drawn(nominals, at, nearestBank(nominals, trace, at));
+        const { contacts } = whole(nearestScene(nominals, at, trace));
         expect(contacts.find((one) => one.trace === trace)!.clearance).toBeCloseTo(nominals.size(least)!, 6);
         counted += 1;
       }
       expect(counted).toBeGreaterThanOrEqual(2);
+    });
+
+    it("says of every gap what its curve says at the same angle, whichever bank that is", () => {
+      const gaps = ["rodToCylinderGap", "rodToPanRailGap", "rodToCamshaftGap", "rodToSquirterGap"] as const;
+      let counted = 0;
+      for (const degrees of [0, 38, 90, 142, 218, 322, 398, 640]) {
+        const angle = (degrees / 180) * Math.PI;
+        const curve = gaps.flatMap((trace) => {
+          const value = traceAt(nominals, trace)?.(angle);
+          return value === undefined ? [] : [{ trace, value }];
+        });
+        for (const { trace, value } of curve) {
+          const scene = whole(nearestScene(nominals, angle, trace));
+          const marked = scene.contacts.find((one) => one.trace === trace)!;
+          expect(marked.clearance, `${trace} at ${degrees}°`).toBeCloseTo(value, 9);
+          expect(describeMechanism(scene, { mark: trace })).toContain(`: ${marked.text}.`);
+          counted += 1;
+        }
+        const nearest = whole(nearestScene(nominals, angle)).contacts[0]!;
+        expect(nearest.clearance).toBeLessThanOrEqual(Math.min(...curve.map(({ value }) => value)) + 1e-9);
+      }
+      expect(counted).toBeGreaterThanOrEqual(16);
+    });
+
+    it("says which bank and which cylinders it shows, where there are two", () => {
+      const two = nominals.size("block.bankAngle") !== 0;
+      const said = [0, 1].map((bank) => whole(sceneOf(nominals, 0, bank)).bank);
+      expect(said).toEqual(
+        two
+          ? [
+              "Bank that leans 45° with the rotation: cylinders 1, 3, 5, 7",
+              "Bank that leans 45° against the rotation: cylinders 2, 4, 6, 8",
+            ]
+          : [undefined, undefined],
+      );
     });
 
     it("says its numbers to people who do not see it", () => {

@@ -71,7 +71,7 @@ export class OrderList {
       add(head, "span", ` ${field.form}`).className = "quiet";
       add(item, "dd", field.help);
       const marks = [
-        `asked by ${counted(rules, "rule")}${stops === 0 ? "" : `, ${counted(stops, "stop")}`}`,
+        `Asked by ${counted(rules, "rule")}${stops === 0 ? "" : `, ${counted(stops, "stop")}`}`,
         ...(needed ? [] : ["only where the seller has it: another way to the same numbers"]),
         ...(field.usual ? ["left out, a usual value is taken"] : []),
       ];

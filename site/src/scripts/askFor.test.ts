@@ -38,3 +38,9 @@ test("no rules, nothing to ask; the text has a line for each field", () => {
   expect(lines[0]).toBe("Crankshaft");
   expect(lines.filter((line) => line.startsWith("- ")).length).toBe([...asked.values()].flat().length);
 });
+
+test("what a seller is asked for is said in words, not in the words of the file", () => {
+  const forms = orderData.fields.map(({ form }) => form);
+  expect(forms.length).toBeGreaterThan(100);
+  expect(forms.filter((form) => /[a-z]-[a-z]/.test(form))).toEqual([]);
+});

@@ -101,6 +101,8 @@ export interface ItemView {
   readonly weight?: string;
   readonly work?: string;
   readonly parts?: readonly string[];
+  /** The comparison that decides the verdict, in words. */
+  readonly glance?: string;
   /** Path of the entry in which a person says what was seen, where a person must look. */
   readonly confirmation?: string;
   /** Entries that would settle it, as paths. */

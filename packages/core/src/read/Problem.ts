@@ -12,6 +12,9 @@ export interface Problem {
   readonly didYouMean?: string;
 }
 
+/** A sentence that ends once, whatever ends it. */
+const ended = (text: string) => (/[.?!]$/.test(text) ? text : `${text}.`);
+
 /** What is wrong, wherever it stands: found, expected. */
 export function describeProblem({
   found,
@@ -19,8 +22,8 @@ export function describeProblem({
   didYouMean,
 }: Pick<Problem, "found" | "expected" | "didYouMean">): string {
   return didYouMean === undefined
-    ? `found ${found}; expected ${expected}.`
-    : `found ${found}. Did you mean "${didYouMean}"? Expected ${expected}.`;
+    ? ended(`found ${found}; expected ${expected}`)
+    : ended(`found ${found}. Did you mean "${didYouMean}"? Expected ${expected}`);
 }
 
 /** One line for people: place, field, found, expected. */

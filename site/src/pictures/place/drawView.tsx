@@ -12,7 +12,7 @@ import { bearingOf } from "../scene/bearingOf.ts";
 import { deckStackOf } from "../scene/deckStackOf.ts";
 import { flywheelOf } from "../scene/flywheelOf.ts";
 import { jointOf } from "../scene/jointOf.ts";
-import { nearestBank } from "../scene/nearestBank.ts";
+import { nearestScene } from "../scene/nearestScene.ts";
 import { pinSectionOf } from "../scene/pinSectionOf.ts";
 import { ringPackOf } from "../scene/ringPackOf.ts";
 import { said } from "../scene/said.ts";
@@ -57,8 +57,8 @@ function mechanism(view: Mechanical, nominals: Nominals, { name, tells }: Tellin
   const angle = angleOf(view, nominals);
   if (angle === undefined) return undefined;
   const { mark } = view;
-  const bank = mark !== undefined && traceKinds.get(mark)?.contact ? nearestBank(nominals, mark, angle) : 0;
-  return of(sceneOf(nominals, angle, bank), (scene) => (
+  const follows = mark !== undefined && traceKinds.get(mark)?.contact !== undefined;
+  return of(follows ? nearestScene(nominals, angle, mark) : sceneOf(nominals, angle), (scene) => (
     <Mechanism
       scene={scene}
       mark={mark ?? "none"}

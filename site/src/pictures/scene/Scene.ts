@@ -93,6 +93,8 @@ export interface MechanismScene {
   readonly state: "value";
   /** From firing top dead centre [rad]. */
   readonly angle: number;
+  /** Which bank the cylinder stands in, in words; undefined in a single row. */
+  readonly bank: string | undefined;
   /** What is drawn, alike at every angle, so that a moving picture keeps its place. */
   readonly box: Box;
   readonly cylinder: CylinderScene | undefined;

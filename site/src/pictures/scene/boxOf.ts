@@ -16,7 +16,7 @@ const LOOKS = 36;
 /** What holds the picture at every angle. */
 export function boxOf(parts: {
   readonly cylinder: CylinderScene | undefined;
-  readonly surroundings: SurroundingsScene;
+  readonly surroundings: readonly SurroundingsScene[];
   readonly rodAt: (angle: number) => RodScene;
   readonly crank: CrankScene;
   readonly valves: readonly ValveScene[];
@@ -35,8 +35,10 @@ export function boxOf(parts: {
       { x, y },
       { x: x + width, y: y + height },
     ]),
-    ...surroundings.rails.flat(),
-    ...(surroundings.camshaft === undefined ? [] : round(surroundings.camshaft, surroundings.camshaft.sweep)),
+    ...surroundings.flatMap(({ rails, camshaft }) => [
+      ...rails.flat(),
+      ...(camshaft === undefined ? [] : round(camshaft, camshaft.sweep)),
+    ]),
     ...valves.flatMap(({ stem }) => stem),
   ];
   const xs = points.map(({ x }) => x);

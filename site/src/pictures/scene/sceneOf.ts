@@ -1,5 +1,6 @@
 import { bankTilts, pinHeight, requireSliderCrank } from "@trialfit/mechanics";
 import type { Nominals } from "trialfit";
+import { bankWords } from "./bankWords.ts";
 import { boxOf } from "./boxOf.ts";
 import { crankOf } from "./crankOf.ts";
 import { cylinderOf } from "./cylinderOf.ts";
@@ -40,7 +41,15 @@ function prepare(nominals: Nominals, bank: number): SceneAt {
   const surroundings = surroundingsOf(sizes, tilt);
   const [rodAt, crankAt, valvesAt] = [rodOf(sizes, crank), crankOf(sizes, crank), valvesOf(sizes)];
   const rodContacts = rodContactsOf(nominals, tilt);
-  const box = boxOf({ cylinder, surroundings, rodAt, crank: crankAt(0), valves: valvesAt(0) });
+  const box = boxOf({
+    cylinder,
+    // Of every bank: a picture that goes from one to the other keeps its place.
+    surroundings: tilts.map((one) => surroundingsOf(sizes, one)),
+    rodAt,
+    crank: crankAt(0),
+    valves: valvesAt(0),
+  });
+  const seenIn = bankWords(nominals, tilt);
   const leftOut = sizes.missing;
   return (angle) => {
     const valves = valvesAt(angle);
@@ -48,6 +57,7 @@ function prepare(nominals: Nominals, bank: number): SceneAt {
     return {
       state: "value",
       angle,
+      bank: seenIn,
       box,
       cylinder,
       piston: piston && {

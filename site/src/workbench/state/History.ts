@@ -1,8 +1,10 @@
 /** One state of the file, and what made it of the one before. */
 interface Step {
   readonly text: string;
-  /** What was changed; steps of one field in a row are one step. */
+  /** What was changed. */
   readonly by: string;
+  /** Changes of one run are one step (`Runs`). */
+  readonly run: number | undefined;
 }
 
 const MOST_STEPS = 200;
@@ -34,12 +36,12 @@ export class History {
     return this.steps[this.at]?.by ?? "";
   }
 
-  /** A new state after this one; what had been undone is gone. */
-  push(text: string, by: string): History {
+  /** A new state after this one; what had been undone is gone. @param run changes of one run are one step */
+  push(text: string, by: string, run?: number): History {
     if (text === this.text) return this;
     const kept = this.steps.slice(0, this.at + 1);
-    const joins = by !== "" && kept.at(-1)?.by === by && kept.length > 1;
-    const steps = [...(joins ? kept.slice(0, -1) : kept), { text, by }].slice(-MOST_STEPS);
+    const joins = run !== undefined && kept.at(-1)?.run === run && kept.length > 1;
+    const steps = [...(joins ? kept.slice(0, -1) : kept), { text, by, run }].slice(-MOST_STEPS);
     return new History(steps, steps.length - 1);
   }
 
@@ -49,11 +51,5 @@ export class History {
 
   redo(): History {
     return this.canRedo ? new History(this.steps, this.at + 1) : this;
-  }
-
-  /** The same states, but the next change is a step of its own. */
-  settle(): History {
-    const steps = this.steps.map((step, index) => (index === this.at ? { ...step, by: "" } : step));
-    return new History(steps, this.at);
   }
 }

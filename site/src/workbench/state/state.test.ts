@@ -2,6 +2,7 @@ import { fc, test } from "@fast-check/vitest";
 import { describe, expect } from "vitest";
 import { History } from "./History.ts";
 import { packText, unpackText } from "./packText.ts";
+import { Runs } from "./Runs.ts";
 
 describe("a build in the address", () => {
   test.prop([fc.string({ unit: "grapheme", maxLength: 2000 })])("comes back as it was", async (text) => {
@@ -31,11 +32,26 @@ describe("undo and redo", () => {
     const other = two.undo().push("d", "piston.mass");
     expect([other.text, other.canRedo, other.undo().text]).toEqual(["d", false, "b"]);
   });
-  test("what is typed into one field is one step, until the field is left", () => {
-    const typed = of(["a", "open"], ["a1", "block.bore"], ["a12", "block.bore"], ["a123", "block.bore"]);
-    expect(typed.undo().text).toBe("a");
-    const again = typed.settle().push("a1234", "block.bore");
-    expect(again.undo().text).toBe("a123");
+  test("what is typed into one field without a pause is one step, until the field is left", () => {
+    const runs = new Runs();
+    let now = 0;
+    const typed = (history: History, text: string, by: string, after: number) => {
+      now += after;
+      return history.push(text, by, runs.next(by, now));
+    };
+    let history = typed(new History(), "a", "open", 0);
+    for (const text of ["a1", "a12", "a123"]) history = typed(history, text, "block.bore", 400);
+    expect(history.undo().text).toBe("a");
+    history = typed(history, "a1234", "block.bore", 3000);
+    expect(history.undo().text).toBe("a123");
+    runs.end();
+    history = typed(history, "a12345", "block.bore", 100);
+    expect(history.undo().text).toBe("a1234");
+    // What was typed before belongs to the field even if it is read after the field was left.
+    const late = runs.next("oil.density", now + 10);
+    runs.end();
+    const [one, two] = [history.push("b", "oil.density", late), history.push("c", "", runs.next("", now))];
+    expect([one.undo().text, two.push("d", "", runs.next("", now)).undo().text]).toEqual(["a12345", "c"]);
   });
   test.prop([fc.array(fc.tuple(fc.string({ maxLength: 3 }), fc.constantFrom("a", "b")), { maxLength: 40 })])(
     "undoing everything and redoing it comes to the same",

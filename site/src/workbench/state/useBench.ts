@@ -16,6 +16,7 @@ import type {
 import { History } from "./History.ts";
 import { keepText } from "./keepText.ts";
 import { placeKey } from "./placeKey.ts";
+import { Runs } from "./Runs.ts";
 import { UnpackReport } from "./UnpackReport.ts";
 
 /** Sizes that were found and put into the build as one change. */
@@ -54,8 +55,14 @@ export interface BenchState {
   readonly put: Put | undefined;
 }
 
+/** What was changed, and with which other changes that is one step of undoing. */
+interface Reason {
+  readonly by: string;
+  readonly run: number;
+}
+
 type Act =
-  | { readonly kind: "told"; readonly message: Told; readonly by: string }
+  | { readonly kind: "told"; readonly message: Told; readonly reason: Reason | undefined }
   | { readonly kind: "busy"; readonly other: boolean }
   | { readonly kind: "history"; readonly history: History }
   | { readonly kind: "options"; readonly options: JudgeOptions }
@@ -86,11 +93,11 @@ const empty: BenchState = {
 type Told = Exclude<FromWorker, { kind: "report" }> | Unpacked;
 type Unpacked = Omit<Extract<FromWorker, { kind: "report" }>, "view"> & { readonly view: ReportView };
 
-function told(state: BenchState, message: Told, by: string): BenchState {
+function told(state: BenchState, message: Told, reason: Reason | undefined): BenchState {
   switch (message.kind) {
     case "text": {
       const { text, name, entries, places, troubles } = message;
-      const history = text === "" ? state.history : state.history.push(text, by);
+      const history = text === "" ? state.history : state.history.push(text, reason?.by ?? "", reason?.run);
       return { ...state, history, name, entries, places, troubles };
     }
     case "report": {
@@ -116,7 +123,7 @@ function told(state: BenchState, message: Told, by: string): BenchState {
 function reduce(state: BenchState, act: Act): BenchState {
   switch (act.kind) {
     case "told":
-      return told(state, act.message, act.by);
+      return told(state, act.message, act.reason);
     case "busy":
       return act.other ? { ...state, done: false, takings: {}, sheet: undefined } : { ...state, done: false };
     case "history":
@@ -145,6 +152,7 @@ export interface BenchActions {
   sheet(text: string, file: string): void;
   undo(): void;
   redo(): void;
+  /** What is changed next is a step of its own. */
   settle(): void;
 }
 
@@ -156,7 +164,8 @@ export function useBench(): readonly [BenchState, BenchActions] {
   const [state, dispatch] = useReducer(reduce, empty);
   const worker = useRef<Worker | undefined>(undefined);
   const revision = useRef(0);
-  const reasons = useRef(new Map<number, string>());
+  const reasons = useRef(new Map<number, Reason>());
+  const runs = useRef(new Runs());
   const sent = useRef(0);
   const latest = useRef(state);
   latest.current = state;
@@ -168,7 +177,7 @@ export function useBench(): readonly [BenchState, BenchActions] {
       // Reports rest on those before: one that comes too late is unpacked all the same.
       const data = sentBy.kind === "report" ? { ...sentBy, view: packing.unpack(sentBy.view) } : sentBy;
       if (data.revision < revision.current && data.kind !== "text" && data.kind !== "taken") return;
-      dispatch({ kind: "told", message: data, by: reasons.current.get(data.revision) ?? "" });
+      dispatch({ kind: "told", message: data, reason: reasons.current.get(data.revision) });
       if (data.kind !== "text") return;
       reasons.current.delete(data.revision);
       if (data.text !== "") keepText(data.text);
@@ -179,8 +188,8 @@ export function useBench(): readonly [BenchState, BenchActions] {
 
   const send = useCallback((order: Order, by = "") => {
     revision.current += 1;
-    reasons.current.set(revision.current, by);
     sent.current = performance.now();
+    reasons.current.set(revision.current, { by, run: runs.current.next(by, sent.current) });
     dispatch({ kind: "busy", other: order.kind === "open" });
     worker.current?.postMessage({ ...order, revision: revision.current });
   }, []);
@@ -218,7 +227,7 @@ export function useBench(): readonly [BenchState, BenchActions] {
       sheet: (text, file) => send({ kind: "sheet", text, file }, `the readings of ${file}`),
       undo: () => go(latest.current.history.undo()),
       redo: () => go(latest.current.history.redo()),
-      settle: () => dispatch({ kind: "history", history: latest.current.history.settle() }),
+      settle: () => runs.current.end(),
     };
   }, [send]);
   return [state, actions];

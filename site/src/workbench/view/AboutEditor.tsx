@@ -9,7 +9,7 @@ interface Props {
 }
 
 const origins = {
-  "": "as usual for this field",
+  "": "as usual",
   "data-sheet": "data sheet",
   measured: "measured",
   assumed: "assumed",
@@ -53,7 +53,7 @@ export function AboutEditor({ label, about, instruments, ways, write }: Props) {
         <input
           type="text"
           autocomplete="off"
-          placeholder="as usual for the instrument"
+          placeholder="as usual"
           aria-label={`${label}: uncertainty of what was read, with its unit`}
           value={about.uncertainty ?? ""}
           onInput={(event) => write({ ...about, uncertainty: orNothing(event.currentTarget.value) })}

@@ -34,13 +34,13 @@ export function FieldRow({ field, entry, troubles, instruments, ways, places, ac
     actions.write(field.path, next);
   };
   const leave = (event: FocusEvent) => {
+    actions.settle();
     const row = event.currentTarget as HTMLElement;
     if (row.contains(event.relatedTarget as Node | null)) return;
     // Rows that were laid out and not read yet, and bounds not given yet, are no part of the file.
     setDraft((one) =>
       one !== undefined && one.form !== (entry?.form ?? "") && isOtherWay(one) ? one : undefined,
     );
-    actions.settle();
   };
   const describedBy = troubles.length > 0 ? `${id}-trouble` : undefined;
   const { help, range, leftOut = [], rules, per } = field;

@@ -71,8 +71,7 @@ const ASKING: ReadonlySet<string | undefined> = new Set(["fails", "open", "unkno
 
 /** One finding: its verdict and numbers at a glance, everything else when it is opened. */
 function Finding(props: Props) {
-  const { title, word, weight, work, lines } = props.item;
-  const band = lines.find((line) => line.band !== undefined);
+  const { title, word, weight, work, glance } = props.item;
   const summary = (
     <>
       {word !== undefined && <VerdictMark word={word} />}
@@ -82,7 +81,7 @@ function Finding(props: Props) {
           {weight} · {work}
         </span>
       )}
-      {band !== undefined && <span class="glance number">{band.text}</span>}
+      {glance !== undefined && <span class="glance number">{glance}</span>}
     </>
   );
   return (

@@ -12,6 +12,7 @@ import { SlimBar, SummaryBar } from "./SummaryBar.tsx";
 import { type Tab, Tabs } from "./Tabs.tsx";
 import { Toolbar } from "./Toolbar.tsx";
 import { useDroppedFile } from "./useDroppedFile.ts";
+import { useUndoKeys } from "./useUndoKeys.ts";
 import { useWide } from "./useWide.ts";
 import { WantedList } from "./WantedList.tsx";
 
@@ -32,6 +33,7 @@ export function Workbench({ form, demos }: Props) {
   const [lost, setLost] = useState("");
   const wide = useWide();
   useDroppedFile(actions, () => choose("measuring"));
+  useUndoKeys(actions);
   const labels = useMemo(
     () =>
       new Map(

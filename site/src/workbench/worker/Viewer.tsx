@@ -6,6 +6,7 @@ import { CurveTable, TABLE_TITLE } from "../../pictures/draw/CurveTable.tsx";
 import { Mechanism } from "../../pictures/Mechanism.tsx";
 import { RingPack } from "../../pictures/RingPack.tsx";
 import { deckStackOf } from "../../pictures/scene/deckStackOf.ts";
+import { nearestScene } from "../../pictures/scene/nearestScene.ts";
 import { ringPackOf } from "../../pictures/scene/ringPackOf.ts";
 import { sceneOf } from "../../pictures/scene/sceneOf.ts";
 import { throwsOf } from "../../pictures/scene/throwsOf.ts";
@@ -93,8 +94,9 @@ export class Viewer {
   }
 
   private mechanism({ angle, mark }: View): string {
-    const scene = sceneOf(this.nominals!, angle);
-    return render(<Mechanism scene={scene} {...(mark === "" ? {} : { mark })} name={this.build!.name} />);
+    const marked = mark === "" ? {} : { mark };
+    const scene = nearestScene(this.nominals!, angle, marked.mark);
+    return render(<Mechanism scene={scene} {...marked} name={this.build!.name} />);
   }
 
   private tracesOf(chart: string): readonly Trace[] {

@@ -1,6 +1,7 @@
 import { confirmationPath, describeReport, mostWanted, type Report, type ReportVerdict } from "trialfit";
 import type { ItemView, ReportView, SectionView } from "../protocol.ts";
 import { drawSpread } from "./drawSpread.tsx";
+import { glanceOf } from "./glanceOf.ts";
 import { viewDocument } from "./viewDocument.ts";
 
 const MOST_WANTED = 12;
@@ -16,12 +17,14 @@ function spreadOf(verdict: ReportVerdict, report: Report): string | undefined {
 function ofVerdict(item: ItemView, verdict: ReportVerdict, report: Report): ItemView {
   const needs = [...verdict.missing, ...verdict.settleBy];
   const spread = spreadOf(verdict, report);
+  const glance = glanceOf(verdict);
   return {
     ...item,
     word: verdict.verdict,
     weight: verdict.weight,
     work: verdict.work,
     parts: verdict.parts,
+    ...(glance === undefined ? {} : { glance }),
     ...(verdict.confirm === undefined ? {} : { confirmation: confirmationPath(verdict.rule) }),
     ...(needs.length === 0 ? {} : { needs }),
     ...(spread === undefined ? {} : { spread }),

@@ -1,0 +1,31 @@
+import { type Comparison, confirmationPath, describeComparison, type ReportVerdict } from "trialfit";
+
+const CONFIRMATION = confirmationPath("");
+
+/** What a comparison must be to decide a verdict of this word; of other verdicts none does alone. */
+const DECIDES: Readonly<Record<string, (one: Comparison) => boolean>> = {
+  fails: ({ state }) => state === "no",
+  open: ({ state }) => state === "possible",
+  unknown: ({ state }) => state === "missing",
+};
+
+/**
+ * The one comparison that says at a glance why a verdict is what it is: what fails, what lies astride its limit, what
+ * is missing; of one that holds, the first with a number.
+ * @returns its words, or undefined where a rule compares nothing
+ */
+export function glanceOf({ verdict, comparisons }: ReportVerdict): string | undefined {
+  const asked = verdict === "not-applicable" ? "when" : "requires";
+  const own = comparisons.filter((one) => one.in === asked && !one.fact.startsWith(CONFIRMATION));
+  const decides = DECIDES[verdict === "not-applicable" ? "fails" : verdict];
+  const deciding = decides === undefined ? [] : own.filter(decides);
+  // Of several ways one may fail and decide nothing.
+  const one =
+    deciding.find(({ alternative }) => !alternative) ??
+    deciding[0] ??
+    own.find(({ margin, state }) => margin !== undefined && state === "sure") ??
+    own.find(({ margin }) => margin !== undefined);
+  if (one === undefined) return undefined;
+  const { text } = describeComparison(one);
+  return asked === "when" ? text.replace("must be", "relevant only when it is") : text;
+}
