@@ -28,8 +28,15 @@ export { listLimits } from "./choose/lists/RawList.ts";
 export { readPartsListText } from "./choose/lists/readPartsListText.ts";
 export { type PartNamed, withParts } from "./choose/lists/withParts.ts";
 export { changesOf } from "./choose/remedy/changesOf.ts";
-export { describeRemedies } from "./choose/remedy/describeRemedies.ts";
-export { findRemedies, type RemedyOptions } from "./choose/remedy/findRemedies.ts";
+export {
+  besideTexts,
+  describeFindingRemedies,
+  type FindingLines,
+  findingLines,
+  moveText,
+} from "./choose/remedy/describeFindingRemedies.ts";
+export { describeRemedies, REMEDY_CAUTION, REMEDY_TERMS } from "./choose/remedy/describeRemedies.ts";
+export { findRemedies, type RemedyOptions, type RemedyProgress } from "./choose/remedy/findRemedies.ts";
 export type {
   Broken,
   FindingRemedies,
@@ -51,9 +58,9 @@ export type {
   SearchTerms,
 } from "./choose/search/SearchResult.ts";
 export { type SearchOptions, type SearchProgress, search } from "./choose/search/search.ts";
-export { describeSolution } from "./choose/solve/describeSolution.ts";
+export { describeSolution, type SolutionParts, solutionParts } from "./choose/solve/describeSolution.ts";
 export type { Solution, SolvedAim, SolvedField } from "./choose/solve/Solution.ts";
-export { solve } from "./choose/solve/solve.ts";
+export { type SolveOptions, type SolvePhase, solve } from "./choose/solve/solve.ts";
 export {
   type Aspect,
   aspects,

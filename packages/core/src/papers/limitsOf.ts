@@ -1,7 +1,7 @@
 import type { StopSignal } from "../live/refine.ts";
+import { takeTurns } from "../live/takeTurns.ts";
 import type { PaperSource } from "./PaperSource.ts";
 import { sheetRows } from "./print/sheetRows.ts";
-import { takeTurns } from "./takeTurns.ts";
 
 /** Between which sizes a dimension may come out, as its row of the measurement sheet says it. */
 export interface Limits {

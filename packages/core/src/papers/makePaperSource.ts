@@ -3,6 +3,7 @@ import { quantities } from "../derive/generated/quantities.ts";
 import { type EvaluateOptions, evaluation } from "../evaluate.ts";
 import type { Evaluation } from "../live/Evaluation.ts";
 import type { StopSignal } from "../live/refine.ts";
+import { takeTurns } from "../live/takeTurns.ts";
 import type { Build } from "../read/Build.ts";
 import type { Report } from "../report/Report.ts";
 import { RoomFinder } from "./findRoom.ts";
@@ -11,7 +12,6 @@ import type { PaperSource } from "./PaperSource.ts";
 import { Printer } from "./print/Printer.ts";
 import type { UnitChoice } from "./print/paperUnits.ts";
 import { restsOnFields } from "./restsOn.ts";
-import { takeTurns } from "./takeTurns.ts";
 
 /** How papers are printed and what is let pass: what changes without judging the build again. */
 export interface PaperTerms {

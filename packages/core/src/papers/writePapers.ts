@@ -1,3 +1,4 @@
+import { takeTurns } from "../live/takeTurns.ts";
 import type { Build } from "../read/Build.ts";
 import { nearestWord } from "../read/nearestWord.ts";
 import type { Report } from "../report/Report.ts";
@@ -6,7 +7,6 @@ import type { Override, Paper, PaperSet } from "./Paper.ts";
 import type { PaperSource } from "./PaperSource.ts";
 import { paperIds, paperKinds } from "./paperKinds.ts";
 import { type SheetRow, sheetRows } from "./print/sheetRows.ts";
-import { takeTurns } from "./takeTurns.ts";
 
 export interface PaperOptions extends SourceOptions {
   /** Ids of the papers to write; all that the build has something to say on unless given. */

@@ -1,5 +1,6 @@
 import type { Weight } from "@trialfit/rules";
 import type { VerdictWord } from "../../judge/Verdict.ts";
+import type { Provenance } from "../../read/FieldSpec.ts";
 import type { ReportVerdict } from "../../report/Report.ts";
 import type { WorkKind } from "./works.ts";
 
@@ -16,6 +17,9 @@ export interface SizeChange {
   readonly label: string;
   readonly work: WorkKind;
   readonly unit: string;
+  /** As it stands now: as it was written, or as it is taken where nothing was. */
+  readonly was: string;
+  readonly provenance: Provenance;
   /** Nominal sizes; of what was measured place by place the mean. */
   readonly from: number;
   readonly to: number;

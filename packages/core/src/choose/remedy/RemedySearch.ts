@@ -72,16 +72,23 @@ export class RemedySearch {
     return search;
   }
 
-  /** Remedies for one finding. */
-  *remedies(rule: CompiledRule): Steps<FindingRemedies> {
+  /** Dimensions that are tried for one finding: none where it only waits for being measured. */
+  dimensionsOf(rule: CompiledRule): readonly string[] {
+    if (this.words.get(rule.file.id)!.unmeasured !== undefined) return [];
+    return [...this.rootsBy.get(rule)!].filter((path) => this.values.get(path)?.kind === "dimension").sort();
+  }
+
+  /**
+   * Remedies for one finding.
+   * @param told called before each of its dimensions is tried
+   */
+  *remedies(rule: CompiledRule, told: () => void): Steps<FindingRemedies> {
     const { title, weight, verdict, settlement, unmeasured } = this.words.get(rule.file.id)!;
-    const dimensions = [...this.rootsBy.get(rule)!]
-      .filter((path) => this.values.get(path)?.kind === "dimension")
-      .sort();
     const remedies: Remedy[] = [];
     const others: NoRemedy[] = [];
     const fixed: string[] = [];
-    for (const path of unmeasured === undefined ? dimensions : []) {
+    for (const path of this.dimensionsOf(rule)) {
+      told();
       const search = this.searchOf(path);
       if (!search.changeable) {
         fixed.push(path);

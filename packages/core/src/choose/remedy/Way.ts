@@ -68,6 +68,8 @@ export class Way {
       label: fieldLabel(path),
       work,
       unit: ladder.value.unit,
+      was: ladder.value.text,
+      provenance: ladder.value.provenance,
       from: ladder.value.nominal,
       to: ladder.at(rung).nominal,
       step: ladder.step.si,

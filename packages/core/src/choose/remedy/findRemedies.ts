@@ -1,36 +1,28 @@
-import type { Steps } from "../../derive/Steps.ts";
 import { type EvaluateOptions, evaluation } from "../../evaluate.ts";
 import { RuleError } from "../../judge/RuleError.ts";
 import type { Evaluation } from "../../live/Evaluation.ts";
 import type { StopSignal } from "../../live/refine.ts";
-import { takeBreath } from "../../live/takeBreath.ts";
+import { takeTurns } from "../../live/takeTurns.ts";
 import { nearestWord } from "../../read/nearestWord.ts";
 import type { ReportVerdict } from "../../report/Report.ts";
 import type { FindingRemedies, RemedyReport } from "./Remedy.ts";
 import { RemedySearch } from "./RemedySearch.ts";
+
+/** How far the search is. */
+export interface RemedyProgress {
+  /** Dimensions that were tried for the findings asked for, and all of them; undefined while the build is judged. */
+  readonly dimensions?: { readonly tried: number; readonly of: number };
+}
 
 export interface RemedyOptions extends Pick<EvaluateOptions, "stage" | "sets" | "rules"> {
   /** Ids of the rules for whose findings remedies are sought. Absent: every finding. */
   readonly only?: readonly string[];
   /** When it is aborted, the search ends with its reason at the next breath. */
   readonly signal?: StopSignal;
+  readonly told?: (progress: RemedyProgress) => void;
 }
 
-/** Work between two breaths [ms]. */
-const BREATH = 40;
 const WEIGHTS = ["stop", "caution", "note"];
-
-/** Does a piece of work; others have their turn between its steps. */
-async function inBreaths<T>(steps: Steps<T>, signal: StopSignal | undefined): Promise<T> {
-  for (let begun = Date.now(); ; ) {
-    const step = steps.next();
-    if (step.done === true) return step.value;
-    if (Date.now() - begun < BREATH) continue;
-    await takeBreath();
-    if (signal?.aborted === true) throw signal.reason;
-    begun = Date.now();
-  }
-}
 
 const byWeight = (a: ReportVerdict, b: ReportVerdict): number =>
   WEIGHTS.indexOf(a.weight) - WEIGHTS.indexOf(b.weight) ||
@@ -59,19 +51,24 @@ function refuseUnknown(only: readonly string[], { rules, set }: Evaluation): voi
  * signal when it was aborted
  */
 export async function findRemedies(input: unknown, options: RemedyOptions = {}): Promise<RemedyReport> {
-  const { only, signal, ...how } = options;
+  const { only, signal, told, ...how } = options;
   const work = evaluation(input, how);
   refuseUnknown(only ?? [], work);
-  for await (const piece of work.work()) await inBreaths(piece, signal);
+  told?.({});
+  for await (const piece of work.work()) await takeTurns(piece, signal);
   const report = await work.report();
   const asked = report.verdicts.filter(({ rule }) => only === undefined || only.includes(rule));
   const isFinding = ({ verdict }: ReportVerdict) => verdict === "fails" || verdict === "open";
   const search = new RemedySearch(work.values, work.rules, report.verdicts);
   const findings: FindingRemedies[] = [];
-  for (const { rule: id } of asked.filter(isFinding).sort(byWeight)) {
-    const rule = work.rules.find(({ file }) => file.id === id)!;
-    findings.push(await inBreaths(search.remedies(rule), signal));
-  }
+  const sought = asked
+    .filter(isFinding)
+    .sort(byWeight)
+    .map(({ rule: id }) => work.rules.find(({ file }) => file.id === id)!);
+  const of = sought.reduce((sum, rule) => sum + search.dimensionsOf(rule).length, 0);
+  let tried = 0;
+  const tell = () => told?.({ dimensions: { tried: tried++, of } });
+  for (const rule of sought) findings.push(await takeTurns(search.remedies(rule, tell), signal));
   return {
     format: "trialfit-remedies",
     formatVersion: 1,

@@ -18,11 +18,12 @@ interface Stop {
  * the other aims. It finds what lies in a narrow stretch between bends, where every descent from elsewhere is led away.
  * Tried where there are as many aims to be met exactly as dimensions; there is nothing to cross otherwise.
  * @param fit meets the aims of a trial from sizes nearby
+ * @returns the places as they are found; undefined now and then between them, so that others can have a turn
  */
 export function* crossings(
   trial: Trial,
   fit: (trial: Trial, near: readonly number[]) => Fit,
-): Generator<readonly number[], void, void> {
+): Generator<readonly number[] | undefined, void, void> {
   const { wanted, aims } = trial;
   if (aims.length !== wanted.length || aims.some(({ kind }) => kind !== "equal")) return;
   for (const [index, { low, high }] of wanted.entries())
@@ -37,6 +38,7 @@ export function* crossings(
       let before: Stop | undefined;
       let near = trial.sizesAt(wanted.map(() => 0.5));
       for (let stop = 0; stop <= STOPS; stop += 1) {
+        yield undefined;
         const now = stopAt(low + (stop / STOPS) * (high - low), near);
         if (now.fit.off > ON_WAY) {
           before = undefined;

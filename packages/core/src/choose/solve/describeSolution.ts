@@ -56,57 +56,61 @@ function namesOf(ids: readonly string[], aims: readonly SolvedAim[]): string {
   return ids.map((id) => aims.find((one) => one.id === id)?.name ?? id).join(", ");
 }
 
-/** Lays out what `solve` found: the sizes, what the aims come to, other solutions, and how the build then stands. */
-export function describeSolution(solution: Solution): ReportDocument {
-  const base = { title: solution.build, closing: [DISCLAIMER] };
+/** What was found, part by part: a document has them one after the other. */
+export interface SolutionParts {
+  readonly lead: DocumentLine;
+  readonly sections: readonly (DocumentSection & { readonly of: "sizes" | "aims" | "others" })[];
+  /** How the build then stands. */
+  readonly report?: ReportDocument;
+}
+
+const unsolved = (text: string): SolutionParts => ({
+  lead: { text: `Not solved: ${text}.`, tone: "doubt" },
+  sections: [],
+});
+
+/** What `solve` found in words: the sizes, what the aims come to, other solutions, and how the build then stands. */
+export function solutionParts(solution: Solution): SolutionParts {
   switch (solution.state) {
     case "missing":
-      return {
-        ...base,
-        lead: [
-          {
-            text: `Not solved: the aims also need ${solution.missing.map(fieldLabel).join("; ")}.`,
-            tone: "doubt",
-          },
-        ],
-        sections: [],
-      };
+      return unsolved(`the aims also need ${solution.missing.map(fieldLabel).join("; ")}`);
     case "aimless":
-      return {
-        ...base,
-        lead: [
-          { text: `Not solved: no aim rests on ${solution.idle.map(fieldLabel).join("; ")}.`, tone: "doubt" },
-        ],
-        sections: [],
-      };
+      return unsolved(`no aim rests on ${solution.idle.map(fieldLabel).join("; ")}`);
     case "conflict": {
       const { conflict, bySteps, aims, fields } = solution;
       const text = bySteps
         ? "No solution in these steps: smaller steps or wider allowances would do."
         : `No solution: these aims cannot be met together: ${namesOf(conflict, aims)}.`;
       return {
-        ...base,
-        lead: [{ text, tone: "bad" }],
+        lead: { text, tone: "bad" },
         sections: [
-          { heading: "Aims, with the sizes that come nearest", items: aims.map(aimItem) },
-          { heading: "Sizes that come nearest", items: fields.map(fieldItem) },
+          { of: "aims", heading: "Aims, with the sizes that come nearest", items: aims.map(aimItem) },
+          { of: "sizes", heading: "Sizes that come nearest", items: fields.map(fieldItem) },
         ],
       };
     }
     case "solved": {
       const { aims, fields, report } = solution;
-      const { lead, sections, closing } = describeReport(report, "brief");
       return {
-        title: solution.build,
-        lead: [{ text: "Solved. The sizes below meet the aims at nominal values.", tone: "good" }, ...lead],
+        lead: { text: "Solved. The sizes below meet the aims at nominal values.", tone: "good" },
         sections: [
-          { heading: "Sizes", items: fields.map(fieldItem) },
-          { heading: "Aims", items: aims.map(aimItem) },
-          ...familySection(solution),
-          ...sections,
+          { of: "sizes", heading: "Sizes", items: fields.map(fieldItem) },
+          { of: "aims", heading: "Aims", items: aims.map(aimItem) },
+          ...familySection(solution).map((section) => ({ of: "others" as const, ...section })),
         ],
-        closing,
+        report: describeReport(report, "brief"),
       };
     }
   }
+}
+
+/** Lays out what `solve` found. */
+export function describeSolution(solution: Solution): ReportDocument {
+  const { lead, sections, report } = solutionParts(solution);
+  return {
+    title: solution.build,
+    lead: [lead, ...(report?.lead ?? [])],
+    sections: [...sections.map(({ of: _, ...section }) => section), ...(report?.sections ?? [])],
+    closing: report?.closing ?? [DISCLAIMER],
+  };
 }

@@ -1,4 +1,5 @@
 import { Matrix, SVD } from "ml-matrix";
+import type { Steps } from "../../derive/Steps.ts";
 import { type Fit, fitAims, MET } from "./fitAims.ts";
 import { roundSizes } from "./roundSizes.ts";
 import type { Trial } from "./Trial.ts";
@@ -51,7 +52,7 @@ function freeDirections(trial: Trial, point: readonly number[]): readonly (reado
 }
 
 /** The family that goes through a solution, or undefined where it is the only one. */
-export function findFamily(trial: Trial, fit: Fit): Family | undefined {
+export function* findFamily(trial: Trial, fit: Fit): Steps<Family | undefined> {
   const point = trial.pointOf(fit.sizes);
   const free = freeDirections(trial, point);
   const [direction] = free;
@@ -70,9 +71,10 @@ export function findFamily(trial: Trial, fit: Fit): Family | undefined {
     const { low, high, step } = lead.wanted;
     const size = Math.round((low + share * (high - low)) / step) * step;
     const held = trial.holding(lead.index, size);
-    const found = roundSizes(held, fitAims(held, fit.sizes));
+    const found = roundSizes(held, yield* fitAims(held, fit.sizes));
     if (found.off <= MET && !members.some((one) => one.every((value, at) => value === found.sizes[at])))
       members.push(found.sizes);
+    yield;
   }
   return {
     freedom: free.length,

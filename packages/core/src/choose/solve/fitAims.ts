@@ -1,4 +1,5 @@
 import { levenbergMarquardt } from "ml-levenberg-marquardt";
+import { finish, type Steps } from "../../derive/Steps.ts";
 import { seeded } from "../../derive/seeded.ts";
 import { crossings } from "./crossings.ts";
 import { polish } from "./polish.ts";
@@ -86,10 +87,12 @@ function orderedStarts(trial: Trial, near?: readonly number[]): readonly (readon
 const nearer = (best: Fit, one: Fit): Fit => (one.off < best.off ? one : best);
 
 /** Goes on from some sizes, one after the other, until the aims are met. */
-function polishedFrom(trial: Trial, places: Iterable<readonly number[]>, best: Fit): Fit {
+function* polishedFrom(trial: Trial, places: Iterable<readonly number[] | undefined>, best: Fit): Steps<Fit> {
   let found = best;
   for (const place of places) {
     if (found.off < CLOSE) break;
+    yield;
+    if (place === undefined) continue;
     const sizes = polish(trial, place);
     found = nearer(found, { sizes, off: worstMiss(trial.misses(sizes)) });
   }
@@ -102,32 +105,33 @@ function polishedFrom(trial: Trial, places: Iterable<readonly number[]>, best: F
  * places themselves, which a descent may have left for the wrong side of a bend; at last along the range of each dimension.
  * @param near a place from which to begin first [SI]
  */
-export function fitAims(trial: Trial, near?: readonly number[]): Fit {
+export function* fitAims(trial: Trial, near?: readonly number[]): Steps<Fit> {
   const places = orderedStarts(trial, near);
   const fits: Fit[] = [];
   for (const place of places) {
     const fit = descend(trial, place);
     if (fit.off < CLOSE) return fit;
     fits.push(fit);
+    yield;
   }
   const nearest = [...fits].sort((a, b) => a.off - b.off).slice(0, POLISHED);
   const again = [...nearest.map(({ sizes }) => sizes), ...places.map((place) => trial.sizesAt(place))];
-  const found = polishedFrom(trial, again, nearest.reduce(nearer));
+  const found = yield* polishedFrom(trial, again, nearest.reduce(nearer));
   if (found.off <= MET || trial.isDear) return found;
-  return polishedFrom(trial, crossings(trial, fitNear), found);
+  return yield* polishedFrom(trial, crossings(trial, fitNear), found);
 }
 
 /** From one place only. */
 function fitNear(trial: Trial, near: readonly number[]): Fit {
   const fit = descend(trial, trial.pointOf(near));
-  return polishedFrom(trial, [fit.sizes, near], fit);
+  return finish(polishedFrom(trial, [fit.sizes, near], fit));
 }
 
 /** Share of the ranges within which two solutions are one. */
 const SAME = 1e-6;
 
 /** Every other place that the descents find at which all aims are met: there may be several. */
-export function otherFits(trial: Trial, known: Fit): readonly Fit[] {
+export function* otherFits(trial: Trial, known: Fit): Steps<readonly Fit[]> {
   const isSame = (a: Fit, b: Fit) => {
     const there = trial.pointOf(b.sizes);
     return trial.pointOf(a.sizes).every((share, index) => Math.abs(share - there[index]!) < SAME);
@@ -136,6 +140,7 @@ export function otherFits(trial: Trial, known: Fit): readonly Fit[] {
   for (const place of orderedStarts(trial)) {
     const fit = descend(trial, place);
     if (fit.off < CLOSE && ![known, ...found].some((one) => isSame(one, fit))) found.push(fit);
+    yield;
   }
   return found;
 }

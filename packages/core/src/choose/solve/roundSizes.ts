@@ -1,3 +1,4 @@
+import type { Steps } from "../../derive/Steps.ts";
 import { type Fit, fitAims } from "./fitAims.ts";
 import { type Trial, worstMiss } from "./Trial.ts";
 import type { Wanted } from "./Wanted.ts";
@@ -51,14 +52,15 @@ export function roundSizes(trial: Trial, { sizes }: Fit): Fit {
  * The same where there are fewer aims than dimensions: the dimension with the coarsest steps is put on one of them, and
  * the others make up for it.
  */
-export function roundFreely(trial: Trial, fit: Fit): Fit {
+export function* roundFreely(trial: Trial, fit: Fit): Steps<Fit> {
   const coarse = trial.wanted
     .map(({ low, high, step }, index) => ({ index, share: high > low ? step / (high - low) : 0 }))
     .reduce((a, b) => (b.share > a.share ? b : a));
   const options = steppedOf(fit.sizes[coarse.index]!, trial.wanted[coarse.index]!);
-  const tries = options.map((size) => {
+  const tries: Fit[] = [];
+  for (const size of options) {
     const held = trial.holding(coarse.index, size);
-    return roundSizes(held, fitAims(held, fit.sizes.with(coarse.index, size)));
-  });
+    tries.push(roundSizes(held, yield* fitAims(held, fit.sizes.with(coarse.index, size))));
+  }
   return [roundSizes(trial, fit), ...tries].reduce((best, one) => (one.off < best.off ? one : best));
 }

@@ -1,6 +1,8 @@
 import { quantities } from "../../derive/generated/quantities.ts";
 import { withDefaults } from "../../derive/withDefaults.ts";
-import { type EvaluateOptions, evaluate } from "../../evaluate.ts";
+import { type EvaluateOptions, evaluation } from "../../evaluate.ts";
+import type { StopSignal } from "../../live/refine.ts";
+import { takeTurns } from "../../live/takeTurns.ts";
 import { asBuild } from "../../read/asBuild.ts";
 import type { Build } from "../../read/Build.ts";
 import { fieldLabel, fields } from "../../read/fieldCatalog.ts";
@@ -11,6 +13,16 @@ import type { Solution, SolvedAim, SolvedField } from "./Solution.ts";
 import { type AimReached, solveAims } from "./solveAims.ts";
 import type { Wanted } from "./Wanted.ts";
 import { writeSize } from "./writeSize.ts";
+
+/** What `solve` is at: the sizes, or the rules with the sizes that it found. */
+export type SolvePhase = "sizes" | "rules";
+
+export interface SolveOptions extends EvaluateOptions {
+  /** Hears what is being done, when it begins. */
+  readonly told?: (phase: SolvePhase) => void;
+  /** When it is aborted, the work ends with its reason at the next breath. */
+  readonly signal?: StopSignal;
+}
 
 /** Refuses a build that does not say what is to be found, or from what. */
 function refuse({ file = "build" }: Build, found: string, expected: string): never {
@@ -62,11 +74,13 @@ function aimOf({ aim, value, met }: AimReached): SolvedAim {
  * @throws InputError when the input is not a build, wants nothing, or states no aim that can be read; what `evaluate`
  * throws for its options
  */
-export async function solve(input: unknown, options: EvaluateOptions = {}): Promise<Solution> {
+export async function solve(input: unknown, options: SolveOptions = {}): Promise<Solution> {
+  const { told, signal, ...how } = options;
   const build = asBuild(input);
   const wanted = wantedOf(build);
   const aims = readAims(build, quantities);
-  const solved = solveAims(withDefaults(build), quantities, wanted, aims);
+  told?.("sizes");
+  const solved = await takeTurns(solveAims(withDefaults(build), quantities, wanted, aims), signal);
   const head = { build: build.name };
   switch (solved.state) {
     case "missing":
@@ -88,6 +102,9 @@ export async function solve(input: unknown, options: EvaluateOptions = {}): Prom
       const found = fieldsOf(wanted, solved.exact, solved.sizes);
       const whole = found.reduce((one, { path, text }) => withField(one, path, text), build);
       const { family } = solved;
+      told?.("rules");
+      const judging = evaluation(whole, how);
+      for await (const piece of judging.work()) await takeTurns(piece, signal);
       return {
         ...head,
         state: "solved",
@@ -102,7 +119,7 @@ export async function solve(input: unknown, options: EvaluateOptions = {}): Prom
                 members: family.members.map((sizes) => fieldsOf(wanted, sizes, sizes)),
               },
             }),
-        report: await evaluate(whole, options),
+        report: await judging.report(),
       };
     }
   }

@@ -2,12 +2,14 @@ import { readFileSync } from "node:fs";
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect } from "vitest";
 import { quantities } from "../../derive/generated/quantities.ts";
+import { finish } from "../../derive/Steps.ts";
 import { withDefaults } from "../../derive/withDefaults.ts";
 import { readBuildText } from "../../read/readBuild.ts";
 import { Nominals } from "../../trace/Nominals.ts";
-import { solveAims } from "./solveAims.ts";
+import { solveAims as stepsToAims } from "./solveAims.ts";
 import type { Aim, Wanted } from "./Wanted.ts";
 
+const solveAims = (...of: Parameters<typeof stepsToAims>) => finish(stepsToAims(...of));
 const demo = (name: string) =>
   readBuildText(readFileSync(new URL(`../../../demo/${name}.yaml`, import.meta.url), "utf8"));
 const harrow = demo("harrow-eight");

@@ -1,4 +1,5 @@
 import type { Catalog } from "../../derive/rootsOf.ts";
+import type { Steps } from "../../derive/Steps.ts";
 import type { FieldValue } from "../../read/FieldValue.ts";
 import { findConflict } from "./findConflict.ts";
 import { type Family, findFamily } from "./findFamily.ts";
@@ -59,12 +60,20 @@ function allowSteps(trial: Trial, sizes: readonly number[]): Trial {
   return trial.withAims(aims);
 }
 
+/** Sizes as the aims give them, and on steps, with what steps are allowed to do. */
+interface Rounded {
+  readonly exact: Fit;
+  readonly stepped: Trial;
+  readonly rounded: Fit;
+}
+
 /** Sizes that meet the aims, put on steps. */
-function roundedFrom(trial: Trial, exact: Fit) {
+function* roundedFrom(trial: Trial, exact: Fit): Steps<Rounded> {
   const stepped = allowSteps(trial, exact.sizes);
   const equals = trial.aims.filter(({ kind }) => kind === "equal").length;
-  const round = equals < trial.wanted.length ? roundFreely : roundSizes;
-  return { exact, stepped, rounded: round(stepped, exact) };
+  const rounded =
+    equals < trial.wanted.length ? yield* roundFreely(stepped, exact) : roundSizes(stepped, exact);
+  return { exact, stepped, rounded };
 }
 
 /**
@@ -72,35 +81,35 @@ function roundedFrom(trial: Trial, exact: Fit) {
  * for the rules to say.
  * @param values fields of the build, defaults filled in, without the wanted ones
  */
-export function solveAims(
+export function* solveAims(
   values: ReadonlyMap<string, FieldValue>,
   catalog: Catalog,
   wanted: readonly Wanted[],
   aims: readonly Aim[],
-): Solved {
+): Steps<Solved> {
   const trial = Trial.of(values, catalog, wanted, aims);
   const missing = [...new Set(aims.flatMap(({ id }) => trial.lacking(id)))].sort();
   if (missing.length > 0) return { state: "missing", missing };
   const used = new Set(aims.flatMap(({ id }) => trial.restsOn(id)));
   const idle = wanted.filter((one) => !used.has(one)).map(({ path }) => path);
   if (idle.length > 0) return { state: "aimless", idle };
-  const first = fitAims(trial);
-  const tried = [roundedFrom(trial, first)];
+  const first = yield* fitAims(trial);
+  const tried = [yield* roundedFrom(trial, first)];
   // Where the sizes found cannot be put on steps, others that meet the aims as well perhaps can.
   if (first.off <= MET && tried[0]!.rounded.off > MET)
-    tried.push(...otherFits(trial, first).map((fit) => roundedFrom(trial, fit)));
+    for (const fit of yield* otherFits(trial, first)) tried.push(yield* roundedFrom(trial, fit));
   const { exact, stepped, rounded } = tried.reduce((best, one) =>
     one.rounded.off < best.rounded.off ? one : best,
   );
   if (rounded.off > MET)
     return {
       state: "conflict",
-      conflict: exact.off > MET ? findConflict(trial) : aims,
+      conflict: exact.off > MET ? yield* findConflict(trial) : aims,
       sizes: exact.off > MET ? exact.sizes : rounded.sizes,
       reached: reachedAt(stepped, exact.off > MET ? exact.sizes : rounded.sizes),
       bySteps: exact.off <= MET,
     };
-  const family = findFamily(stepped, exact);
+  const family = yield* findFamily(stepped, exact);
   return {
     state: "solved",
     exact: exact.sizes,

@@ -1,6 +1,6 @@
 import type { Steps } from "../derive/Steps.ts";
-import type { StopSignal } from "../live/refine.ts";
-import { takeBreath } from "../live/takeBreath.ts";
+import type { StopSignal } from "./refine.ts";
+import { takeBreath } from "./takeBreath.ts";
 
 /** Work between two breaths [ms]. */
 const BREATH = 40;
