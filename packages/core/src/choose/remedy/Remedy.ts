@@ -23,6 +23,8 @@ export interface Worsened {
    * is no longer known.
    */
   readonly by?: number;
+  /** By less than a hundredth of what it lacked or a thousandth of what it compares: it makes no difference. */
+  readonly slight: boolean;
 }
 
 /** One dimension brought to another size. Numbers in SI, `unit` is the one to show them in. */
@@ -104,7 +106,7 @@ export interface FindingRemedies {
   readonly state: "achievable" | "compromise" | "unachievable" | "measure";
   /**
    * The smallest change for each dimension and kind of work: what makes nothing worse first, then by the work, the
-   * cheapest first, then by steps. What becomes worse by less than a hundredth of what it lacks does not count.
+   * cheapest first, then by steps. What becomes only slightly worse does not count.
    */
   readonly remedies: readonly Remedy[];
   /** Where there is no such change: the smallest that break only what weighs less, ranked in the same way. */

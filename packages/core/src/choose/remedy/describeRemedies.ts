@@ -6,7 +6,7 @@ import { works } from "./works.ts";
 
 /** What every change promises, and what it takes for granted. */
 export const REMEDY_TERMS =
-  "Each change stands for itself, all else as it is and kept as closely as before; after one is made, look again. With it the finding holds over all tolerances, nothing that holds stops holding, and nothing begins to fail, unless the line says so; by how much what fails already becomes worse is told in parts of what it lacks.";
+  "Each change stands for itself, all else as it is and kept as closely as before; after one is made, look again. With it the finding holds over all tolerances, nothing that holds stops holding, and nothing begins to fail, unless the line says so.";
 
 /** Who must allow a change that is work on a part. */
 export const REMEDY_CAUTION =

@@ -4,12 +4,9 @@ import { type WorkKind, works } from "./works.ts";
 
 const rank = Object.keys(works) as readonly WorkKind[];
 
-/** Part of what a rule lacks below which that it lacks more makes no difference to what is ordered. */
-const SLIGHT = 0.01;
-
 /** What a change makes worse by more than next to nothing. */
 export const plainlyWorse = (worsens: readonly Worsened[]): readonly Worsened[] =>
-  worsens.filter(({ by }) => by === undefined || by >= SLIGHT);
+  worsens.filter(({ slight }) => !slight);
 
 /** How heavy the heaviest of what a change harms is: 0 where it harms nothing, most where it is a stop rule. */
 function harm(harmed: readonly (Broken | Worsened)[]): number {

@@ -28,6 +28,7 @@ const ids = [
   "squish-gap-not-too-open",
   "deck-clearance-not-too-large",
   "gasket-not-too-thick",
+  "gasket-bore-clears-cylinder",
   "rod-ratio-usual",
 ];
 const rules = ruleFiles.filter(({ id }) => ids.includes(id));

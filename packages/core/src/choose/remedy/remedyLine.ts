@@ -6,24 +6,22 @@ import { plainlyWorse } from "./rankRemedies.ts";
 
 const brackets = (rules: readonly string[]): string => rules.map((rule) => `[${rule}]`).join(", ");
 
-/** `5 %` of what it lacks. */
-function percentText(by: number): string {
-  const percent = 100 * by;
-  return `${percent < 1 ? "less than 1" : percent.toFixed(0)} %`;
-}
+const PERCENT = 100;
 
 /** What speaks against a change: what it breaks, what it makes worse, and who wants the same size otherwise. */
 function againstText({ brings, worsens, contradicts }: Remedy): string {
-  const already = worsens.map(
+  const already = plainlyWorse(worsens).map(
     ({ rule, verdict, by }) =>
-      `[${rule}]${by === undefined ? "" : ` by ${percentText(by)}`}, which ${verdict === "fails" ? "fails" : "is open"} already`,
+      `[${rule}]${by === undefined ? "" : ` by ${(PERCENT * by).toFixed(0)} % of what it lacks`}, which ${verdict === "fails" ? "fails" : "is open"} already`,
   );
+  const slight = worsens.length - already.length;
   const wants = contradicts.length === 1 ? "wants" : "want";
   return [
     ...(brings.length === 0
       ? []
       : [`brings into question: ${brokenText(brings, (one) => `${becomes(one)} (${one.weight})`)}`]),
     ...(already.length === 0 ? [] : [`makes worse ${already.join(", ")}`]),
+    ...(slight === 0 ? [] : [`slightly worse: ${slight} of what does not hold already`]),
     ...(contradicts.length === 0 ? [] : [`${brackets(contradicts)} ${wants} it the other way`]),
   ].join("; ");
 }

@@ -3,6 +3,7 @@ import type { DocumentLine } from "../../report/ReportDocument.ts";
 import { brokenText, NAMED } from "./brokenText.ts";
 import { sizeText } from "./moveText.ts";
 import type { FindingRemedies, NoRemedy } from "./Remedy.ts";
+import { plainlyWorse } from "./rankRemedies.ts";
 
 const PERCENT = 100;
 
@@ -13,7 +14,8 @@ function someFields(paths: readonly string[]): string {
 }
 
 /** What would break there, and what must be known first. */
-function thenText({ breaks = [], worsens = [], needs = [] }: NoRemedy): string {
+function thenText({ breaks = [], worsens: all = [], needs = [] }: NoRemedy): string {
+  const worsens = plainlyWorse(all);
   return [
     ...(breaks.length === 0 ? [] : [`, but then ${brokenText(breaks)}`]),
     ...(worsens.length === 0

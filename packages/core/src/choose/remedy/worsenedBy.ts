@@ -1,22 +1,22 @@
-import type { Weight } from "@trialfit/rules";
 import type { Steps } from "../../derive/Steps.ts";
 import type { CompiledRule } from "../../judge/CompiledRule.ts";
 import type { Lookup } from "../../judge/decide.ts";
 import type { Judgement } from "./Consequences.ts";
 import type { Worsened } from "./Remedy.ts";
 import type { Standing } from "./Standing.ts";
-import { growthOf, type Shortfalls, shortfallsOf, worstShortfalls } from "./shortfallsOf.ts";
+import { type Growth, growthOf, type Shortfalls, shortfallsOf, worstShortfalls } from "./shortfallsOf.ts";
+
+const NO_LONGER_KNOWN: Growth = { by: Number.POSITIVE_INFINITY, slight: false };
 
 const shortAt = (rule: CompiledRule, places: readonly Lookup[]): Shortfalls =>
   worstShortfalls(places.map((known) => shortfallsOf(rule, known)));
 
 /** JSON has no infinity: of what lacked nothing before there is no share. */
-const worse = (rule: CompiledRule, weight: Weight, verdict: Worsened["verdict"], by: number): Worsened => ({
-  rule: rule.file.id,
-  weight,
-  verdict,
-  ...(Number.isFinite(by) ? { by } : {}),
-});
+function worse({ rule, weight, word }: Judgement, growth: Growth | undefined): readonly Worsened[] {
+  if (growth === undefined || (word !== "fails" && word !== "open")) return [];
+  const { by, slight } = growth;
+  return [{ rule: rule.file.id, weight, verdict: word, ...(Number.isFinite(by) ? { by } : {}), slight }];
+}
 
 /**
  * What fails or is open already and comes out further from holding by a change, over the whole band; of an open rule
@@ -31,16 +31,17 @@ export function* worsenedBy(
   judgements: readonly Judgement[],
 ): Steps<readonly Worsened[]> {
   const worsened: Worsened[] = [];
-  for (const { rule, word, weight } of judgements) {
+  for (const one of judgements) {
+    const { rule, word } = one;
     if (word !== "fails" && word !== "open") continue;
     const now = yield* after.word(rule);
-    const by =
+    const growth =
       now === word
         ? growthOf(shortAt(rule, yield* before.places(rule)), shortAt(rule, yield* after.places(rule)))
         : word === "open" && now === "unknown"
-          ? Number.POSITIVE_INFINITY
-          : 0;
-    if (by > 0) worsened.push(worse(rule, weight, word, by));
+          ? NO_LONGER_KNOWN
+          : undefined;
+    worsened.push(...worse(one, growth));
   }
   return worsened;
 }
@@ -51,10 +52,10 @@ export function worsenedNominally(
   after: Standing,
   judgements: readonly Judgement[],
 ): readonly Worsened[] {
-  return judgements.flatMap(({ rule, word, weight }) => {
+  return judgements.flatMap((one) => {
+    const { rule, word } = one;
     if (word !== "fails" && word !== "open") return [];
     if (after.nominalWord(rule) !== "fails") return [];
-    const by = growthOf(shortAt(rule, before.nominally(rule)), shortAt(rule, after.nominally(rule)));
-    return by > 0 ? [worse(rule, weight, word, by)] : [];
+    return worse(one, growthOf(shortAt(rule, before.nominally(rule)), shortAt(rule, after.nominally(rule))));
   });
 }
