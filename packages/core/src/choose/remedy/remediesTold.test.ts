@@ -66,7 +66,7 @@ describe("what is told of remedies in a build with much that does not hold", () 
       },
     ]);
     const text = renderText(describeRemedies(found)).replace(/\s+/g, " ");
-    expect(text).toContain("makes worse [overspeed-above-limiter] by");
+    expect(text).toContain("makes worse [overspeed-above-limiter] to");
     expect(text).toContain("[overspeed-above-limiter] wants it the other way");
     expect(text).toContain("Contradiction: Targets: overspeed");
   });

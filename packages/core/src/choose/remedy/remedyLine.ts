@@ -8,11 +8,17 @@ const brackets = (rules: readonly string[]): string => rules.map((rule) => `[${r
 
 const PERCENT = 100;
 
+/** By how much more a rule lacks than it did. */
+const growthText = (by: number): string =>
+  by < 1
+    ? `by ${(PERCENT * by).toFixed(0)} % of what it lacks`
+    : `to ${(by + 1).toFixed(0)} times what it lacks`;
+
 /** What speaks against a change: what it breaks, what it makes worse, and who wants the same size otherwise. */
 function againstText({ brings, worsens, contradicts }: Remedy): string {
   const already = plainlyWorse(worsens).map(
     ({ rule, verdict, by }) =>
-      `[${rule}]${by === undefined ? "" : ` by ${(PERCENT * by).toFixed(0)} % of what it lacks`}, which ${verdict === "fails" ? "fails" : "is open"} already`,
+      `[${rule}]${by === undefined ? "" : ` ${growthText(by)}`}, which ${verdict === "fails" ? "fails" : "is open"} already`,
   );
   const slight = worsens.length - already.length;
   const wants = contradicts.length === 1 ? "wants" : "want";
