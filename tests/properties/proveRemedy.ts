@@ -1,98 +1,111 @@
-import { type RuleFile, ruleFiles } from "@trialfit/rules";
-import {
-  type Build,
-  evaluate,
-  type FindingRemedies,
-  type NoRemedy,
-  type Remedy,
-  type Report,
-  type SizeChange,
-  tryRule,
-  type VerdictWord,
-  withField,
-} from "trialfit";
-import { Ladder } from "../../packages/core/src/choose/remedy/Ladder.ts";
-import { withDefaults } from "../../packages/core/src/derive/withDefaults.ts";
+import { type RuleFile, type Weight, weights } from "@trialfit/rules";
+import { type Build, evaluate, type FindingRemedies, type Remedy, type Report } from "trialfit";
+import { spread, withChange, wordsOf } from "./changedBuild.ts";
+import { brokenIn, furtherIn, isBreak } from "./standsWorse.ts";
 
-/** Rungs up to which every smaller change is tried, too. */
-const SCANNED = 12;
-
-const rules = new Map<string, RuleFile>(ruleFiles.map((file) => [file.id, file]));
-
-/** A build with a change made, as whoever makes it would enter it; on another rung of the same ladder if given. */
-export function withChange(build: Build, change: SizeChange, rung = change.steps): Build {
-  if (rung === 0) return build;
-  const ladder = new Ladder(withDefaults(build), change.path, change.to > change.from ? 1 : -1);
-  const text = rung === change.steps ? change.text : ladder.textAt(rung);
-  return text === undefined
-    ? { ...build, values: new Map(build.values).set(change.path, ladder.at(rung)) }
-    : withField(build, change.path, text);
+/** A build with what it says of itself, and the rules by which it is judged. */
+export interface Ground {
+  readonly build: Build;
+  readonly before: Report;
+  readonly rules: readonly RuleFile[];
+  /** Smaller changes, or other sizes, of one way that are tried; all of them where there are no more. */
+  readonly sizes: number;
 }
 
-const wordsOf = (report: Report): ReadonlyMap<string, VerdictWord> =>
-  new Map(report.verdicts.map(({ rule, verdict }) => [rule, verdict]));
+type Finding = Pick<FindingRemedies, "rule" | "weight">;
+const heaviestFirst = Object.keys(weights) as readonly Weight[];
 
-async function wordWith(build: Build, change: SizeChange, rung: number, rule: string): Promise<VerdictWord> {
-  return (await tryRule(withChange(build, change, rung), rules.get(rule)!)).verdict.verdict;
+const only = ({ rules }: Ground, ids: readonly string[]) => rules.filter(({ id }) => ids.includes(id));
+
+/** What is not so of what a change is said to make worse that does not hold already. */
+function faultsOfWorsens({ before }: Ground, after: Report, rule: string, remedy: Remedy): readonly string[] {
+  const told = new Map(remedy.worsens.map((one) => [one.rule, one]));
+  return before.verdicts.flatMap((was) => {
+    const now = after.verdicts.find((one) => one.rule === was.rule)!;
+    const saying = told.get(was.rule);
+    const stood = was.verdict === "fails" || was.verdict === "open";
+    if (!stood || was.rule === rule)
+      return saying === undefined ? [] : [`worsens ${was.rule}, which it cannot`];
+    if (saying !== undefined && now.verdict === "unknown") return [];
+    if (now.verdict !== was.verdict)
+      return saying === undefined ? [] : [`worsens ${was.rule}: ${now.verdict}`];
+    const further = furtherIn(was, now);
+    if (further === "plainly" && saying?.slight !== false) return [`does not tell that ${was.rule} is worse`];
+    return further === "no" && saying !== undefined ? [`says that ${was.rule} is worse`] : [];
+  });
 }
 
-/** Rules that stand worse after a change than before: what held no longer does, or what did not fail does. */
-function worsened(before: Report, after: Report): readonly string[] {
-  const words = wordsOf(after);
-  return before.verdicts
-    .filter(({ rule, verdict }) => {
-      const now = words.get(rule)!;
-      return verdict === "holds"
-        ? now !== "holds" && now !== "not-applicable"
-        : now === "fails" && verdict !== "fails";
-    })
-    .map(({ rule }) => rule);
+/** What is not so of what a change breaks: nothing, but for a compromise, which says what, all of it lighter. */
+function faultsOfBreaks(
+  { before }: Ground,
+  after: Report,
+  { weight }: Finding,
+  remedy: Remedy,
+): readonly string[] {
+  const broken = brokenIn(before, after);
+  const brought = remedy.brings.map(({ rule }) => rule);
+  const heavy = remedy.brings.filter(
+    (one) => heaviestFirst.indexOf(one.weight) <= heaviestFirst.indexOf(weight),
+  );
+  return [
+    ...broken.filter((id) => !brought.includes(id)).map((id) => `breaks ${id}`),
+    ...brought.filter((id) => !broken.includes(id)).map((id) => `does not bring ${id} into question`),
+    ...heavy.map(({ rule }) => `brings ${rule} into question, which weighs as much`),
+  ];
 }
 
-/** What is not so of what a remedy promises, by evaluating the build with it; empty where all is. */
+/** What is not so of what one step less is said to come to. */
+async function faultsOfLess(ground: Ground, { rule }: Finding, remedy: Remedy): Promise<readonly string[]> {
+  const { verdict, breaks } = remedy.oneStepLess;
+  const build = withChange(ground.build, remedy, remedy.steps - 1);
+  const words = await wordsOf(build, only(ground, [rule, ...breaks]));
+  const stood = new Map(ground.before.verdicts.map((one) => [one.rule, one.verdict]));
+  return [
+    ...(words.get(rule) === verdict
+      ? []
+      : [`with one step less ${rule} is ${words.get(rule)}, not ${verdict}`]),
+    ...(verdict === "holds" && breaks.length === 0 ? ["one step less does as well"] : []),
+    ...breaks
+      .filter((id) => !isBreak(stood.get(id)!, words.get(id)!))
+      .map((id) => `with one step less ${id} is ${words.get(id)}: not broken`),
+  ];
+}
+
+/** What is not so of what a remedy or compromise promises, by evaluating the build with it; empty where all is. */
 export async function faultsOfRemedy(
-  build: Build,
-  before: Report,
-  { rule }: Pick<FindingRemedies, "rule">,
+  ground: Ground,
+  finding: Finding,
   remedy: Remedy,
 ): Promise<readonly string[]> {
-  const after = await evaluate(withChange(build, remedy));
-  const words = wordsOf(after);
-  const faults: string[] = [];
-  if (words.get(rule) !== "holds") faults.push(`${rule} is ${words.get(rule)}`);
-  for (const id of worsened(before, after)) faults.push(`breaks ${id}`);
-  for (const id of remedy.settles) if (words.get(id) !== "holds") faults.push(`does not settle ${id}`);
-  const less = await wordWith(build, remedy, remedy.steps - 1, rule);
-  const { verdict, breaks } = remedy.oneStepLess;
-  if (less !== verdict) faults.push(`with one step less ${rule} is ${less}, not ${verdict}`);
-  if (less === "holds" && breaks.length === 0) faults.push("one step less does as well");
-  return faults;
+  const after = await evaluate(withChange(ground.build, remedy), { rules: ground.rules });
+  const words = new Map(after.verdicts.map(({ rule, verdict }) => [rule, verdict]));
+  const { rule } = finding;
+  return [
+    ...(words.get(rule) === "holds" ? [] : [`${rule} is ${words.get(rule)}`]),
+    ...faultsOfBreaks(ground, after, finding, remedy),
+    ...faultsOfWorsens(ground, after, rule, remedy),
+    ...remedy.settles.filter((id) => words.get(id) !== "holds").map((id) => `does not settle ${id}`),
+    ...(await faultsOfLess(ground, finding, remedy)),
+  ];
 }
 
-/** A smaller change on the same way that does as well; undefined where none does, or the way is too long to try. */
-export async function smallerThan(build: Build, rule: string, remedy: Remedy): Promise<number | undefined> {
-  if (remedy.oneStepLess.breaks.length > 0) return undefined;
-  for (let rung = 1; rung < Math.min(remedy.steps, SCANNED); rung += 1)
-    if ((await wordWith(build, remedy, rung, rule)) === "holds") return rung;
-  return undefined;
-}
-
-/** What is not so of the size of which it is said that it would do but breaks something. */
-export async function faultsOfNearest(
-  build: Build,
-  before: Report,
-  rule: string,
-  { nearest, breaks = [] }: NoRemedy,
-): Promise<readonly string[]> {
-  if (nearest === undefined) return [];
-  const words = wordsOf(before);
-  const holds = await wordWith(build, nearest, nearest.steps, rule);
-  const faults = holds === "holds" ? [] : [`${rule} is ${holds} at ${nearest.text}`];
-  for (const { rule: broken } of breaks) {
-    const now = await wordWith(build, nearest, nearest.steps, broken);
-    const stood = words.get(broken);
-    const worse = stood === "holds" ? now !== "holds" && now !== "not-applicable" : now === "fails";
-    if (!worse) faults.push(`${broken} is ${stood} and stays ${now}`);
+/** A smaller change on the same way that does as well, among all or many; undefined where none of them does. */
+export async function smallerThan(
+  ground: Ground,
+  { rule, weight }: Finding,
+  remedy: Remedy,
+): Promise<number | undefined> {
+  const { build, before, rules } = ground;
+  const weighing =
+    remedy.brings.length === 0 ? heaviestFirst : heaviestFirst.slice(0, heaviestFirst.indexOf(weight) + 1);
+  const counts = new Set(
+    rules.filter(({ otherwise }) => weighing.includes(otherwise.weight)).map(({ id }) => id),
+  );
+  for (const rung of spread(1, remedy.steps - 1, ground.sizes)) {
+    const there = withChange(build, remedy, rung);
+    if ((await wordsOf(there, only(ground, [rule]))).get(rule) !== "holds") continue;
+    const broken = brokenIn(before, await evaluate(there, { rules }));
+    if (!broken.some((id) => counts.has(id))) return rung;
   }
-  return faults;
+  return undefined;
 }

@@ -29,22 +29,24 @@ export { readPartsListText } from "./choose/lists/readPartsListText.ts";
 export { type PartNamed, withParts } from "./choose/lists/withParts.ts";
 export { changesOf } from "./choose/remedy/changesOf.ts";
 export {
-  besideTexts,
   describeFindingRemedies,
   type FindingLines,
   findingLines,
-  moveText,
 } from "./choose/remedy/describeFindingRemedies.ts";
 export { describeRemedies, REMEDY_CAUTION, REMEDY_TERMS } from "./choose/remedy/describeRemedies.ts";
 export { findRemedies, type RemedyOptions, type RemedyProgress } from "./choose/remedy/findRemedies.ts";
+export { moveText } from "./choose/remedy/moveText.ts";
 export type {
   Broken,
+  Contradiction,
   FindingRemedies,
   NoRemedy,
   Remedy,
   RemedyReport,
   SizeChange,
+  Worsened,
 } from "./choose/remedy/Remedy.ts";
+export { besideTexts } from "./choose/remedy/remedyLine.ts";
 export { type Changes, type WorkKind, works } from "./choose/remedy/works.ts";
 export { describeSearch } from "./choose/search/describeSearch.ts";
 export { mergeSearches, type ShardResult } from "./choose/search/mergeSearches.ts";

@@ -1,11 +1,22 @@
+import { writeFile } from "node:fs/promises";
 import { type ArgsDef, defineCommand } from "citty";
-import { describeRemedies, findRemedies, RuleError, readBuildText, type Stage } from "trialfit";
+import {
+  compareBuilds,
+  describeChange,
+  describeRemedies,
+  editBuildText,
+  findRemedies,
+  RuleError,
+  readBuildText,
+  type Stage,
+} from "trialfit";
 import { outputArgs, setArg, stageArg } from "../commonArgs.ts";
 import { ExitCode } from "../ExitCode.ts";
 import { type Format, render } from "../output.ts";
 import { readInput } from "../readInput.ts";
 import { readSets } from "../readSets.ts";
 import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
+import { takeRemedy } from "../takeRemedy.ts";
 import { UsageError } from "../UsageError.ts";
 
 const args = {
@@ -13,6 +24,14 @@ const args = {
   rule: {
     type: "string",
     description: "Only for the findings of these rules, by their ids, separated by commas",
+  },
+  write: {
+    type: "string",
+    description: "Write the build with the remedy of one finding to this file, and tell what changes by it",
+  },
+  take: {
+    type: "string",
+    description: "With --write: the field whose change is taken; without it the first that harms nothing",
   },
   stage: stageArg,
   set: setArg,
@@ -27,19 +46,41 @@ export const remedy = defineCommand({
       "For every finding that fails or is open: the smallest change of one dimension that makes it hold and breaks nothing else",
   },
   args,
-  run: async ({ args: { build, rule, stage, set, format, colour }, rawArgs }) => {
+  run: async ({ args: { build, rule, write, take, stage, set, format, colour }, rawArgs }) => {
     refuseUnknownOptions(rawArgs, args);
-    const sets = await readSets(set);
     const only = rule?.split(",").map((id) => id.trim());
+    if (write !== undefined && only?.length !== 1)
+      throw new UsageError("--write takes the remedy of one finding: name its rule with --rule");
+    if (take !== undefined && write === undefined)
+      throw new UsageError("--take needs --write, the file to write to");
+    const sets = await readSets(set);
     const text = await readInput(build);
-    const report = await findRemedies(readBuildText(text, build === "-" ? "standard input" : build), {
-      ...(only === undefined ? {} : { only }),
+    const file = build === "-" ? "standard input" : build;
+    const before = readBuildText(text, file);
+    const how = {
       ...(stage === undefined ? {} : { stage: stage as Stage }),
       ...(sets === undefined ? {} : { sets }),
-    }).catch((error: unknown) => {
-      throw error instanceof RuleError ? new UsageError(error.message) : error;
-    });
-    process.stdout.write(render(describeRemedies(report), format as Format, colour, report));
+    };
+    const report = await findRemedies(before, { ...(only === undefined ? {} : { only }), ...how }).catch(
+      (error: unknown) => {
+        throw error instanceof RuleError ? new UsageError(error.message) : error;
+      },
+    );
+    const print = (document: Parameters<typeof render>[0], data: unknown) =>
+      process.stdout.write(render(document, format as Format, colour, data));
+    const isJson = format === "json";
     process.exitCode = report.findings.length === 0 ? ExitCode.sound : ExitCode.stops;
+    if (write === undefined || report.findings.length === 0) {
+      print(describeRemedies(report), report);
+      return;
+    }
+    if (!isJson) print(describeRemedies(report), report);
+    const taken = takeRemedy(report, take)!;
+    const written = editBuildText(text, [{ path: taken.path, value: taken.text }], file);
+    const change = await compareBuilds(before, readBuildText(written, write), how);
+    await writeFile(write, written);
+    print(describeChange(change), { ...report, taken, change });
+    const asked = change.verdicts.find((one) => one.rule === report.findings[0]!.rule);
+    process.exitCode = asked?.after === "holds" ? ExitCode.sound : ExitCode.stops;
   },
 });

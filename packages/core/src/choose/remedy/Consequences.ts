@@ -1,3 +1,4 @@
+import { type Weight, weights } from "@trialfit/rules";
 import type { Steps } from "../../derive/Steps.ts";
 import type { CompiledRule } from "../../judge/CompiledRule.ts";
 import type { VerdictWord } from "../../judge/Verdict.ts";
@@ -15,10 +16,17 @@ export interface Outcome {
 /** A rule with what it says of the build as it is. */
 export interface Judgement {
   readonly rule: CompiledRule;
+  readonly weight: Weight;
   readonly word: VerdictWord;
   /** Whether one of its quantities takes a search: those are looked at last. */
   readonly dear: boolean;
 }
+
+const heaviestFirst = Object.keys(weights) as readonly Weight[];
+
+/** Whether something weighs as much as another, or more. */
+export const weighs = (one: Weight, other: Weight): boolean =>
+  heaviestFirst.indexOf(one) <= heaviestFirst.indexOf(other);
 
 /** What holds must go on holding or no longer matter, and nothing may begin to fail. */
 function isBroken(before: VerdictWord, after: VerdictWord): boolean {
@@ -30,7 +38,17 @@ function isBroken(before: VerdictWord, after: VerdictWord): boolean {
 export function brokenNominally(there: Standing, judgements: readonly Judgement[]): readonly Broken[] {
   return judgements
     .filter(({ rule, word }) => word === "holds" && isBroken(word, there.nominalWord(rule)))
-    .map(({ rule }) => ({ rule: rule.file.id }));
+    .map(({ rule, weight }) => ({ rule: rule.file.id, weight }));
+}
+
+/** All that a change breaks, with what it says then. */
+export function* allBroken(there: Standing, judgements: readonly Judgement[]): Steps<readonly Broken[]> {
+  const broken: Broken[] = [];
+  for (const { rule, word, weight } of judgements) {
+    const after = yield* there.word(rule);
+    if (isBroken(word, after)) broken.push({ rule: rule.file.id, weight, becomes: after });
+  }
+  return broken;
 }
 
 /**
@@ -45,10 +63,10 @@ export function* consequencesOf(there: Standing, judgements: readonly Judgement[
   const settled: string[] = [];
   for (const dear of [false, true]) {
     const broken: Broken[] = [];
-    for (const { rule, word } of judgements.filter((one) => one.dear === dear)) {
+    for (const { rule, word, weight } of judgements.filter((one) => one.dear === dear)) {
       const after = yield* there.word(rule);
       if (isBroken(word, after)) {
-        broken.push({ rule: rule.file.id, becomes: after });
+        broken.push({ rule: rule.file.id, weight, becomes: after });
         if (dear) break;
       }
       if (after === "holds" && (word === "fails" || word === "open")) settled.push(rule.file.id);

@@ -1,15 +1,12 @@
+import type { Weight } from "@trialfit/rules";
 import type { Steps } from "../../derive/Steps.ts";
 import type { CompiledRule } from "../../judge/CompiledRule.ts";
 import { changesOf } from "./changesOf.ts";
+import type { Ground } from "./Ground.ts";
 import type { NoRemedy, Remedy } from "./Remedy.ts";
-import { type Ground, Way } from "./Way.ts";
+import { rankOthers } from "./rankRemedies.ts";
+import { Way } from "./Way.ts";
 import type { WorkKind } from "./works.ts";
-
-const REASONS: readonly NoRemedy["why"][] = ["breaks", "too-loose", "out-of-reach"];
-
-/** Of two ways that do not do, the one first that comes nearer. */
-const nearer = (a: NoRemedy, b: NoRemedy): number =>
-  REASONS.indexOf(a.why) - REASONS.indexOf(b.why) || (a.nearest?.steps ?? 0) - (b.nearest?.steps ?? 0);
 
 /** What one dimension can do for findings. What it does to other rules is worked out once for all of them. */
 export class FieldSearch {
@@ -28,18 +25,27 @@ export class FieldSearch {
     return this.ways.length > 0;
   }
 
-  /** Remedies for one rule that fails or is open, one for each kind of work, or why there is none. */
-  *search(rule: CompiledRule): Steps<{ readonly remedies: readonly Remedy[]; readonly not?: NoRemedy }> {
+  /**
+   * Remedies for one rule that fails or is open, one for each kind of work.
+   * @param least the lightest weight of what must not break
+   */
+  *remedies(rule: CompiledRule, least: Weight): Steps<readonly Remedy[]> {
     const found = new Map<WorkKind, Remedy>();
-    const not: NoRemedy[] = [];
     for (const way of this.ways) {
-      const nearest = yield* way.nearest(rule);
-      const good = nearest.rung === undefined ? undefined : yield* way.goodFrom(nearest.rung, rule);
-      if (good === undefined) not.push(yield* way.noRemedy(nearest, rule));
-      else if (good < (found.get(way.work)?.steps ?? Number.POSITIVE_INFINITY))
-        found.set(way.work, yield* way.remedy(good, rule));
+      const good = yield* way.good(rule, least);
+      if (good !== undefined && good < (found.get(way.work)?.steps ?? Number.POSITIVE_INFINITY))
+        found.set(way.work, yield* way.remedy(good, rule, least));
     }
-    const remedies = [...found.values()];
-    return remedies.length > 0 ? { remedies } : { remedies, not: not.sort(nearer)[0]! };
+    return [...found.values()];
+  }
+
+  /**
+   * Why there is none.
+   * @param closer whether it is asked how closely what is too loose would have to be kept
+   */
+  *whyNot(rule: CompiledRule, least: Weight, closer: boolean): Steps<NoRemedy> {
+    const not: NoRemedy[] = [];
+    for (const way of this.ways) not.push(yield* way.noRemedy(rule, least, closer));
+    return rankOthers(not)[0]!;
   }
 }

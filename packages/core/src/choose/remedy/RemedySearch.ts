@@ -7,19 +7,20 @@ import { decidingFacts } from "../../judge/decidingFacts.ts";
 import { whereJudged } from "../../judge/whereJudged.ts";
 import type { FieldValue } from "../../read/FieldValue.ts";
 import type { ReportVerdict } from "../../report/Report.ts";
+import { NAMED } from "./brokenText.ts";
 import type { Judgement } from "./Consequences.ts";
+import { commonShare } from "./commonShare.ts";
 import { FieldSearch } from "./FieldSearch.ts";
+import { Ladder } from "./Ladder.ts";
 import type { FindingRemedies, NoRemedy, Remedy } from "./Remedy.ts";
+import { rankOthers, rankRemedies } from "./rankRemedies.ts";
 import { Standing } from "./Standing.ts";
 import { StateFacts } from "./StateFacts.ts";
-import { type WorkKind, works } from "./works.ts";
 
 type Values = ReadonlyMap<string, FieldValue>;
 
-const rank = Object.keys(works) as readonly WorkKind[];
-
-const byWork = (a: Remedy, b: Remedy): number =>
-  rank.indexOf(a.work) - rank.indexOf(b.work) || a.steps - b.steps || (a.path < b.path ? -1 : 1);
+/** The lightest weight: of what must not break by a clean change. */
+const ANY = "note";
 
 /** The search over one build: its dimensions, what rests on each, and what each can do. */
 export class RemedySearch {
@@ -52,9 +53,10 @@ export class RemedySearch {
 
   /** What a rule says of the build; what holds on paper and is to be measured holds here. */
   private judgement(rule: CompiledRule): Judgement {
-    const { verdict, unmeasured } = this.words.get(rule.file.id)!;
+    const { verdict, unmeasured, weight } = this.words.get(rule.file.id)!;
     return {
       rule,
+      weight,
       word: unmeasured === undefined ? verdict : "holds",
       dear: [...decidingFacts(rule)].some((fact) => quantities.get(fact)?.shape === "guarded"),
     };
@@ -78,15 +80,33 @@ export class RemedySearch {
     return [...this.rootsBy.get(rule)!].filter((path) => this.values.get(path)?.kind === "dimension").sort();
   }
 
+  /** Of the first that are too loose how closely all would have to be kept, where their own tolerance does not do. */
+  private *withShares(rule: CompiledRule, others: readonly NoRemedy[]): Steps<readonly NoRemedy[]> {
+    const paths = this.dimensionsOf(rule);
+    const loose = others.filter(({ why, closer }) => why === "too-loose" && closer === undefined);
+    const shares = new Map<NoRemedy, number | undefined>();
+    for (const one of loose.slice(0, NAMED)) {
+      const { path, nearest } = one;
+      const value =
+        nearest && new Ladder(this.values, path, nearest.to > nearest.from ? 1 : -1).at(nearest.steps);
+      shares.set(one, yield* commonShare(this.base, rule, paths, value && { path, value }));
+    }
+    return others.map((one) => {
+      const share = shares.get(one);
+      return share === undefined ? one : { ...one, closer: { share } };
+    });
+  }
+
   /**
    * Remedies for one finding.
    * @param told called before each of its dimensions is tried
    */
   *remedies(rule: CompiledRule, told: () => void): Steps<FindingRemedies> {
     const { title, weight, verdict, settlement, unmeasured } = this.words.get(rule.file.id)!;
-    const remedies: Remedy[] = [];
-    const others: NoRemedy[] = [];
     const fixed: string[] = [];
+    const remedies: Remedy[] = [];
+    const compromises: Remedy[] = [];
+    const without: FieldSearch[] = [];
     for (const path of this.dimensionsOf(rule)) {
       told();
       const search = this.searchOf(path);
@@ -94,19 +114,27 @@ export class RemedySearch {
         fixed.push(path);
         continue;
       }
-      const found = yield* search.search(rule);
-      remedies.push(...found.remedies);
-      if (found.not !== undefined) others.push(found.not);
+      const found = yield* search.remedies(rule, ANY);
+      remedies.push(...found);
+      if (found.length === 0) without.push(search);
     }
-    const state = unmeasured !== undefined ? "measure" : remedies.length > 0 ? "achievable" : "unachievable";
+    const others: NoRemedy[] = [];
+    for (const search of without) {
+      const found = remedies.length > 0 || weight === ANY ? [] : yield* search.remedies(rule, weight);
+      compromises.push(...found);
+      if (found.length === 0) others.push(yield* search.whyNot(rule, ANY, remedies.length === 0));
+    }
+    const found = remedies.length > 0 ? "achievable" : compromises.length > 0 ? "compromise" : "unachievable";
     return {
       rule: rule.file.id,
       title,
       weight,
       verdict: verdict as FindingRemedies["verdict"],
-      state,
-      remedies: remedies.sort(byWork),
-      others,
+      state: unmeasured === undefined ? found : "measure",
+      remedies: rankRemedies(remedies),
+      compromises: rankRemedies(compromises),
+      others:
+        found === "unachievable" ? yield* this.withShares(rule, rankOthers(others)) : rankOthers(others),
       fixed,
       ...(settlement === undefined ? {} : { settlement }),
       ...(unmeasured === undefined ? {} : { unmeasured }),

@@ -1,7 +1,7 @@
 import { finish, type Steps } from "../../derive/Steps.ts";
 import type { CompiledRule } from "../../judge/CompiledRule.ts";
 import type { Lookup } from "../../judge/decide.ts";
-import { decideRule } from "../../judge/decideRule.ts";
+import { decideRule, decideWithMissing } from "../../judge/decideRule.ts";
 import { decidingFacts } from "../../judge/decidingFacts.ts";
 import { exactly, type Fact } from "../../judge/Fact.ts";
 import { factOfDerivation, factOfField } from "../../judge/lookupOf.ts";
@@ -23,6 +23,11 @@ export class Standing {
   /** The same build with one dimension at another size. */
   moved(path: string, value: DimensionValue): Standing {
     return new Standing(this.facts.moved(path, value));
+  }
+
+  /** The same build with what stands under some paths kept more closely. */
+  narrowed(paths: Iterable<string>, share: number): Standing {
+    return new Standing(this.facts.narrowed(paths, share));
   }
 
   /** What a rule says over the whole band: at its worst place, where it is judged at several. */
@@ -50,17 +55,41 @@ export class Standing {
     return worstWord(words);
   }
 
+  /** Fields that are missing where a rule is unknown over the whole band; empty where it is not. */
+  *missing(rule: CompiledRule): Steps<readonly string[]> {
+    // What is missing is missing at the nominal values, too; those are quickly asked.
+    const lacks = (known: Lookup) => [...decidingFacts(rule)].some((fact) => known(fact).kind === "missing");
+    if (!this.nominally(rule).some(lacks)) return [];
+    const places = yield* this.places(rule);
+    return [...new Set(places.flatMap((known) => decideWithMissing(rule, known).missing))].sort();
+  }
+
+  /** What a rule compares over the whole band, at each place where it is judged. */
+  *places(rule: CompiledRule): Steps<readonly Lookup[]> {
+    const places: Lookup[] = [];
+    for (const [spot, fields] of this.facts.fieldsAt(rule).entries())
+      places.push(yield* this.known(rule, fields, spot, (fact) => this.wholly(fact, rule, spot)));
+    return places;
+  }
+
   /** What a rule says at the nominal values: what it does not say there it cannot surely say over the band. */
   nominalWord(rule: CompiledRule): VerdictWord {
+    return worstWord(this.nominally(rule).map((known) => decideRule(rule, known)));
+  }
+
+  /** How far a rule is from holding at the nominal values, as {@link leanOf} says it. */
+  nominalLean(rule: CompiledRule): number {
+    return Math.min(...this.nominally(rule).map((known) => leanOf(rule, known)));
+  }
+
+  /** What a rule compares at the nominal values, at each place where it is judged. */
+  nominally(rule: CompiledRule): readonly Lookup[] {
     const { facts } = this;
-    const words = facts.fieldsAt(rule).map((fields, spot) =>
-      decideRule(rule, (fact) => {
-        if (facts.isQuantity(fact)) return asFact(fact, facts.nominal(fact, rule, spot));
-        const entered = factOfField(fact, fields.get(fact));
-        return entered.kind === "band" ? exactly(entered.nominal) : entered;
-      }),
-    );
-    return worstWord(words);
+    return facts.fieldsAt(rule).map((fields, spot) => (fact) => {
+      if (facts.isQuantity(fact)) return asFact(fact, facts.nominal(fact, rule, spot));
+      const entered = factOfField(fact, fields.get(fact));
+      return entered.kind === "band" ? exactly(entered.nominal) : entered;
+    });
   }
 
   /**

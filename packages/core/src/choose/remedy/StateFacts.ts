@@ -8,6 +8,7 @@ import { unlessImpossible } from "../../derive/unlessImpossible.ts";
 import type { CompiledRule } from "../../judge/CompiledRule.ts";
 import type { WhereJudged } from "../../judge/whereJudged.ts";
 import type { DimensionValue, FieldValue } from "../../read/FieldValue.ts";
+import { narrowDimension } from "./narrowDimension.ts";
 
 type Values = ReadonlyMap<string, FieldValue>;
 type Kind = WhereJudged["placed"][number]["kind"];
@@ -48,6 +49,16 @@ export class StateFacts {
 
   moved(path: string, value: DimensionValue): StateFacts {
     return new StateFacts(new Map(this.values).set(path, value), this.common, this, path);
+  }
+
+  /** The same with what stands under some paths kept more closely: each band a share of what it is. */
+  narrowed(paths: Iterable<string>, share: number): StateFacts {
+    const values = new Map(this.values);
+    for (const path of paths) {
+      const value = values.get(path);
+      if (value?.kind === "dimension") values.set(path, narrowDimension(value, share));
+    }
+    return new StateFacts(values, this.common);
   }
 
   private spotsOf(rule: CompiledRule): readonly Spot[] {

@@ -1,24 +1,16 @@
+import type { Weight } from "@trialfit/rules";
 import type { Steps } from "../../derive/Steps.ts";
 import type { CompiledRule } from "../../judge/CompiledRule.ts";
-import type { FieldValue } from "../../read/FieldValue.ts";
 import { fieldLabel } from "../../read/fieldCatalog.ts";
-import { brokenNominally, consequencesOf, type Judgement, type Outcome } from "./Consequences.ts";
+import { Effects } from "./Effects.ts";
 import { findNearest, firstBetween, type Nearest } from "./findNearest.ts";
+import type { Ground } from "./Ground.ts";
 import { Ladder } from "./Ladder.ts";
+import { nominalRung } from "./nominalRung.ts";
+import { ownTolerance } from "./ownTolerance.ts";
 import type { NoRemedy, Remedy, SizeChange } from "./Remedy.ts";
 import type { Standing } from "./Standing.ts";
 import type { WorkKind } from "./works.ts";
-
-/** What both ways of changing one dimension have in common. */
-export interface Ground {
-  /** The build as it is. */
-  readonly base: Standing;
-  /** Its fields, defaults filled in. */
-  readonly values: ReadonlyMap<string, FieldValue>;
-  readonly path: string;
-  /** Every rule that rests on the dimension. */
-  readonly judgements: readonly Judgement[];
-}
 
 /** One dimension of a build made larger, or made smaller, by one kind of work. */
 export class Way {
@@ -26,16 +18,16 @@ export class Way {
   private readonly path: string;
   private readonly base: Standing;
   private readonly ladder: Ladder;
-  private readonly judgements: readonly Judgement[];
+  private readonly effects: Effects;
   private readonly standings = new Map<number, Standing>();
-  private readonly outcomes = new Map<number, Outcome>();
+  private readonly nearests = new Map<CompiledRule, Nearest>();
 
   constructor({ base, values, path, judgements }: Ground, way: -1 | 1, work: WorkKind) {
     this.base = base;
     this.path = path;
-    this.judgements = judgements;
     this.work = work;
     this.ladder = new Ladder(values, path, way);
+    this.effects = new Effects(base, (rung) => this.at(rung), judgements);
   }
 
   private at(rung: number): Standing {
@@ -45,15 +37,6 @@ export class Way {
       this.standings.set(rung, standing);
     }
     return standing;
-  }
-
-  private *outcome(rung: number): Steps<Outcome> {
-    let outcome = this.outcomes.get(rung);
-    if (outcome === undefined) {
-      outcome = yield* consequencesOf(this.at(rung), this.judgements);
-      this.outcomes.set(rung, outcome);
-    }
-    return outcome;
   }
 
   private *holds(rung: number, rule: CompiledRule): Steps<boolean> {
@@ -67,9 +50,9 @@ export class Way {
       path,
       label: fieldLabel(path),
       work,
-      unit: ladder.value.unit,
       was: ladder.value.text,
       provenance: ladder.value.provenance,
+      unit: ladder.value.unit,
       from: ladder.value.nominal,
       to: ladder.at(rung).nominal,
       step: ladder.step.si,
@@ -79,27 +62,34 @@ export class Way {
   }
 
   /** The nearest rung at which a rule holds. */
-  nearest(rule: CompiledRule): Steps<Nearest> {
-    return findNearest({
-      count: this.ladder.count,
-      lean: (rung) => this.at(rung).lean(rule),
-      closely: (rung) => this.at(rung).closely(rule),
-      holds: (rung) => this.holds(rung, rule),
-    });
+  private *nearest(rule: CompiledRule): Steps<Nearest> {
+    let nearest = this.nearests.get(rule);
+    if (nearest === undefined) {
+      nearest = yield* findNearest({
+        count: this.ladder.count,
+        lean: (rung) => this.at(rung).lean(rule),
+        closely: (rung) => this.at(rung).closely(rule),
+        holds: (rung) => this.holds(rung, rule),
+      });
+      this.nearests.set(rule, nearest);
+    }
+    return nearest;
   }
 
-  /** Whether a rule holds at a rung and nothing breaks, least of all what is feared. */
-  private *isGood(rung: number, rule: CompiledRule, feared: readonly Judgement[]): Steps<boolean> {
-    if (brokenNominally(this.at(rung), feared).length > 0) return false;
-    return (yield* this.holds(rung, rule)) && (yield* this.outcome(rung)).broken.length === 0;
-  }
-
-  /** From a rung at which a rule holds outwards the first at which nothing breaks. */
-  *goodFrom(nearest: number, rule: CompiledRule): Steps<number | undefined> {
-    const { broken } = yield* this.outcome(nearest);
+  /**
+   * The first rung, from the nearest at which a rule holds outwards, at which it holds and nothing breaks.
+   * @param least the lightest weight of what must not break
+   */
+  *good(rule: CompiledRule, least: Weight): Steps<number | undefined> {
+    const { effects } = this;
+    const { rung: nearest } = yield* this.nearest(rule);
+    if (nearest === undefined) return undefined;
+    const { broken } = yield* effects.outcome(nearest, least);
     if (broken.length === 0) return nearest;
-    const feared = this.judgements.filter((one) => broken.some((other) => other.rule === one.rule.file.id));
-    const isGood = (rung: number) => this.isGood(rung, rule, feared);
+    const isGood = function* (this: Way, rung: number): Steps<boolean> {
+      if (effects.stillBroken(rung, broken)) return false;
+      return (yield* this.holds(rung, rule)) && (yield* effects.outcome(rung, least)).broken.length === 0;
+    }.bind(this);
     let bad = nearest;
     for (let step = 1; nearest + step <= this.ladder.count; step *= 2) {
       const rung = nearest + step;
@@ -111,25 +101,46 @@ export class Way {
     return undefined;
   }
 
-  *remedy(rung: number, rule: CompiledRule): Steps<Remedy> {
+  *remedy(rung: number, rule: CompiledRule, least: Weight): Steps<Remedy> {
+    const { effects } = this;
     const verdict = yield* this.at(rung - 1).word(rule);
-    const less = verdict === "holds" ? yield* this.outcome(rung - 1) : undefined;
-    const { settled } = yield* this.outcome(rung);
+    const less = verdict === "holds" ? yield* effects.outcome(rung - 1, least) : undefined;
+    const { settled } = yield* effects.outcome(rung, least);
     return {
       ...this.change(rung),
       oneStepLess: { verdict, breaks: (less?.broken ?? []).map((one) => one.rule) },
       settles: settled.filter((id) => id !== rule.file.id),
+      brings: yield* effects.all(rung),
+      worsens: yield* effects.worsened(rung, rule),
+      contradicts: [],
     };
   }
 
-  /** Why this is no remedy. */
-  *noRemedy({ rung, best }: Nearest, rule: CompiledRule): Steps<NoRemedy> {
+  /**
+   * Why this is no remedy.
+   * @param closer whether it is asked how closely what is too loose would have to be kept
+   */
+  *noRemedy(rule: CompiledRule, least: Weight, closer: boolean): Steps<NoRemedy> {
     const head = { path: this.path, label: fieldLabel(this.path) };
-    if (rung === undefined) {
-      const loose = this.at(best).nominalWord(rule) === "holds";
-      return { ...head, why: loose ? "too-loose" : "out-of-reach" };
+    const { rung, best } = yield* this.nearest(rule);
+    if (rung !== undefined) {
+      const { broken } = yield* this.effects.outcome(rung, least);
+      return { ...head, why: "breaks", nearest: this.change(rung), breaks: broken };
     }
-    const { broken } = yield* this.outcome(rung);
-    return { ...head, why: "breaks", nearest: this.change(rung), breaks: broken };
+    const { count } = this.ladder;
+    const loose = yield* nominalRung({ count, at: (one) => this.at(one), rule, best });
+    const needs = yield* this.at(loose ?? best).missing(rule);
+    if (loose === undefined && needs.length === 0) return { ...head, why: "out-of-reach" };
+    const there = loose ?? best;
+    const own =
+      loose === undefined || !closer ? undefined : yield* ownTolerance(this.base, this.ladder, loose, rule);
+    return {
+      ...head,
+      why: loose === undefined ? "unknown" : "too-loose",
+      ...(there === 0 ? {} : { nearest: this.change(there) }),
+      ...this.effects.nominally(there, rule),
+      ...(needs.length === 0 ? {} : { needs }),
+      ...(own === undefined ? {} : { closer: { own } }),
+    };
   }
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { fields } from "../../read/fieldCatalog.ts";
 import { changesOf, pathsNamed } from "./changesOf.ts";
-import { type FieldGroup, fieldChanges } from "./fieldChanges.ts";
+import { castings, type FieldGroup, fieldChanges } from "./fieldChanges.ts";
 import { works } from "./works.ts";
 
 /** Names that are no dimension's, and names that stand twice. */
@@ -36,8 +36,11 @@ describe("the table of what changes a dimension", () => {
   });
   it.each([
     ["connectingRod.length", { up: "part", down: "part" }],
-    ["block.bore", { up: "machine", down: "part" }],
-    ["block.deckHeight", { up: "part", down: "machine" }],
+    ["block.bore", { up: "machine" }],
+    ["block.deckHeight", { down: "machine" }],
+    ["block.cylinderAxisOffset", {}],
+    ["inletValve.tilt", {}],
+    ["crankshaft.stroke", { up: "part", down: "part" }],
     ["headGasket.compressedThickness", { up: "shim", down: "shim" }],
     ["targets.speed", { up: "limit", down: "limit" }],
     ["targets.torque", { up: "limit", down: "limit" }],
@@ -52,6 +55,17 @@ describe("the table of what changes a dimension", () => {
     ["no.such", {}],
   ])("%s", (path, changes) => {
     expect(changesOf(path)).toEqual(changes);
+  });
+  it("offers no other casting, and knows no casting that is no part", () => {
+    const parts = new Set([...fields.values()].map(({ part }) => part?.key));
+    for (const casting of castings) {
+      expect(parts).toContain(casting);
+      const works = [...fields.keys()]
+        .filter((path) => path.startsWith(`${casting}.`))
+        .flatMap((path) => Object.values(changesOf(path)));
+      expect(works).toContain("machine");
+      expect(works).not.toContain("part");
+    }
   });
   it("gives no work to what nobody can choose, and only kinds of work that there are", () => {
     const dimensions = [...fields.values()].filter(({ spec }) => spec.kind === "dimension");

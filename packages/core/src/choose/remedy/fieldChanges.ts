@@ -7,6 +7,12 @@ export interface FieldGroup {
 }
 
 /**
+ * Parts that are castings and that a build begins with: nobody takes another for the sake of one dimension, and what the
+ * casting has cannot be added. Machining, and what is shimmed or set on them, remains.
+ */
+export const castings: readonly string[] = ["block", "cylinderHead"];
+
+/**
  * What changes the size of a field, where it is not simply another part: common practice. Every name is that of a
  * field, and none stands twice; a test counts both.
  */
@@ -216,6 +222,11 @@ export const fieldChanges: readonly FieldGroup[] = [
       "fuel.heatingValue",
       "oil.heatCapacity",
     ],
+  },
+  // Lies in the castings as they were made.
+  {
+    changes: {},
+    names: ["*.tilt", "*.centreDistance", "*.offsetAlong"],
   },
   // A limit or requirement that its maker or prudence sets: to move it mends nothing.
   {

@@ -30,7 +30,7 @@ export function* firstBetween(
 }
 
 /** A rung inside of a bracket, in which something rises and then falls, where it leans most, or enough. */
-function* peakBetween(from: number, to: number, lean: Rungs["closely"]): Steps<number> {
+export function* peakBetween(from: number, to: number, lean: Rungs["closely"]): Steps<number> {
   let [low, high] = [from, to];
   while (high - low > 3) {
     const third = Math.floor((high - low) / 3);

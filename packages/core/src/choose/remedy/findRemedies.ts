@@ -5,6 +5,7 @@ import type { StopSignal } from "../../live/refine.ts";
 import { takeTurns } from "../../live/takeTurns.ts";
 import { nearestWord } from "../../read/nearestWord.ts";
 import type { ReportVerdict } from "../../report/Report.ts";
+import { contradictionsOf, withContradictions } from "./contradictionsOf.ts";
 import type { FindingRemedies, RemedyReport } from "./Remedy.ts";
 import { RemedySearch } from "./RemedySearch.ts";
 
@@ -42,7 +43,8 @@ function refuseUnknown(only: readonly string[], { rules, set }: Evaluation): voi
 /**
  * For every finding of a build that fails or is open the smallest change of one dimension that makes it hold over the
  * whole band: each dimension on which the finding rests is moved alone, kept as closely as before, in steps in which it
- * can be ordered, machined or set. What holds goes on holding, or no longer matters, and nothing begins to fail.
+ * can be ordered, machined or set. What holds goes on holding, or no longer matters, and nothing begins to fail; what
+ * fails already and becomes worse is told. Where no such change exists, the smallest that break only what weighs less.
  * A measured size is taken to come out as changed and to be measured again as well as before; until it is, a stage by
  * which it must be measured leaves the rule open. Words are not changed.
  * A whole build takes from some seconds to minutes; others have their turn meanwhile.
@@ -69,11 +71,13 @@ export async function findRemedies(input: unknown, options: RemedyOptions = {}):
   let tried = 0;
   const tell = () => told?.({ dimensions: { tried: tried++, of } });
   for (const rule of sought) findings.push(await takeTurns(search.remedies(rule, tell), signal));
+  const contradictions = contradictionsOf(findings);
   return {
     format: "trialfit-remedies",
     formatVersion: 1,
     build: report.build.name,
-    findings,
+    findings: withContradictions(findings, contradictions),
+    contradictions,
     asked:
       only === undefined
         ? []

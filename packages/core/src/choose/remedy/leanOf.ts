@@ -3,13 +3,14 @@ import { compare, isNumeric } from "../../judge/compare.ts";
 import { type Lookup, operandOf } from "../../judge/decide.ts";
 import { withLimits } from "../../judge/decideRule.ts";
 import type { BandFact } from "../../judge/Fact.ts";
+import { spareOf } from "./spareOf.ts";
 
 /** Below any difference of two numbers that are not the same, against their size. */
 const NEXT_TO_NOTHING = 1e-300;
 
 /** What is to spare over the whole band, against the size of what is compared. */
-function spareOf({ operator }: Leaf, left: BandFact, right: BandFact): number {
-  const spare = operator.startsWith("greater") ? left.low - right.high : right.low - left.high;
+function relativeSpare(leaf: Leaf, left: BandFact, right: BandFact): number {
+  const spare = spareOf(leaf, left, right);
   const size = Math.max(Math.abs(left.nominal), Math.abs(right.nominal), Number.MIN_VALUE);
   return Number.isFinite(spare) ? spare / size : Math.sign(spare) * Number.MAX_VALUE;
 }
@@ -20,12 +21,13 @@ function leanOfLeaf(leaf: Leaf, lookup: Lookup): number {
   const surely = compare[leaf.operator]("surely", left, right);
   if (!isNumeric(leaf.operator) || left.kind !== "band" || right.kind !== "band")
     return surely ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY;
-  const spare = spareOf(leaf, left, right);
+  const spare = relativeSpare(leaf, left, right);
   // The comparison itself decides at the limit.
   return surely ? Math.max(spare, NEXT_TO_NOTHING) : Math.min(spare, -NEXT_TO_NOTHING);
 }
 
-function leanOfNode(node: ConditionNode, lookup: Lookup): number {
+/** The same of a condition. @param lookup knows the limits, too */
+export function leanOfNode(node: ConditionNode, lookup: Lookup): number {
   if (node.kind === "leaf") return leanOfLeaf(node, lookup);
   const all = node.children.map((child) => leanOfNode(child, lookup));
   return node.kind === "all" ? Math.min(...all) : Math.max(...all);

@@ -18,7 +18,8 @@ function widths({ nominal, low, high }: DimensionValue, [least, most]: readonly 
   };
 }
 
-function toleranceText(minus: number, plus: number, unit: string): string {
+/** `0.05`, or `+0.05/-0.02`, from widths in SI. */
+export function toleranceText(minus: number, plus: number, unit: string): string {
   const print = (width: number) =>
     String(Number(Math.abs(intervalFromSi(width, unitOf(unit))).toPrecision(DIGITS)));
   const [down, up] = [print(minus), print(plus)];

@@ -1,14 +1,14 @@
 /**
- * Kinds of work by which a dimension comes to another size, in the order in which remedies are offered: before parts
- * are ordered another one costs least, then what a machine shop or a shim does; what asks less of the engine comes
- * last, since it gives up what the build is for.
+ * Kinds of work by which a dimension comes to another size, the cheapest first: what is set costs nothing but the time,
+ * a limit nothing but what it gives up, shims and gaskets little; then the machine shop, and another part. Common
+ * practice.
  */
 export const works = {
-  part: "another part",
-  machine: "machining",
-  shim: "shim or gasket",
   set: "setting",
   limit: "limit on speed or power",
+  shim: "shim or gasket",
+  machine: "machining",
+  part: "another part",
 } as const;
 export type WorkKind = keyof typeof works;
 
