@@ -35,6 +35,7 @@ export const sidebar: Sidebar = [
     items: [
       { label: "First build in ten minutes", link: "/guides/first-check/" },
       { label: "From an idea to an order list", link: "/guides/order-list/" },
+      { label: "When something does not hold", link: "/guides/when-it-does-not-hold/" },
       { label: "Search the parts list", link: "/guides/search-parts/" },
       { label: "Trial assembly", link: "/guides/trial-assembly/" },
       { label: "The papers of the job", link: "/guides/papers/" },
