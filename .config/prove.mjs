@@ -30,6 +30,6 @@ tool(
 tool(
   "hold remedies to what they promise",
   ["vitest", "run", "--config", ".config/vitest.ts", "tests/properties/remedies.test.ts"],
-  { env: { TRIALFIT_REMEDIES: process.env.TRIALFIT_REMEDIES ?? "100" } },
+  { env: { TRIALFIT_REMEDIES: process.env.TRIALFIT_REMEDIES ?? "50" } },
 );
 console.log(`\nDone in ${total()}.`);

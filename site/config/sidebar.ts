@@ -36,6 +36,7 @@ export const sidebar: Sidebar = [
       { label: "First build in ten minutes", link: "/guides/first-check/" },
       { label: "From an idea to an order list", link: "/guides/order-list/" },
       { label: "Sizes that are missing", link: "/guides/missing-sizes/" },
+      { label: "When something does not hold", link: "/guides/when-it-does-not-hold/" },
       { label: "Search the parts list", link: "/guides/search-parts/" },
       { label: "Trial assembly", link: "/guides/trial-assembly/" },
       { label: "The papers of the job", link: "/guides/papers/" },
