@@ -58,7 +58,11 @@ export function describeSolution(solution: Solution, { full = false }: SolutionS
         lead: describeConflict(solution),
         sections: [
           { heading: "Aims, with the sizes that come nearest", items: solution.aims.map(describeAim) },
-          { heading: "Sizes that come nearest", items: solution.fields.map(fieldItem) },
+          {
+            heading: "Sizes that come nearest",
+            // Before they were put on steps they are one choice of many, and no number to go by.
+            items: solution.fields.map((one) => fieldItem({ ...one, exact: one.value })),
+          },
         ],
       };
     case "solved": {
