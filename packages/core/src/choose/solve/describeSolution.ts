@@ -60,7 +60,12 @@ export function solutionParts(solution: Solution, { full = false }: SolutionStyl
         lead: describeConflict(solution),
         sections: [
           { of: "aims", heading: "Aims, with the sizes that come nearest", items: aims.map(describeAim) },
-          { of: "sizes", heading: "Sizes that come nearest", items: fields.map(fieldItem) },
+          {
+            of: "sizes",
+            heading: "Sizes that come nearest",
+            // Before they were put on steps they are one choice of many, and no number to go by.
+            items: fields.map((one) => fieldItem({ ...one, exact: one.value })),
+          },
         ],
       };
     }

@@ -1,4 +1,4 @@
-import { type Fit, fitNear, MET } from "./fitAims.ts";
+import { type Fit, fitClose, MET } from "./fitAims.ts";
 import { roundFreely } from "./roundSizes.ts";
 import { sizeAt, stepsInside } from "./steps.ts";
 import type { Trial } from "./Trial.ts";
@@ -6,7 +6,7 @@ import type { Trial } from "./Trial.ts";
 /** Members that are shown. */
 const MEMBERS = 9;
 /** Steps of the leading dimension that are tried: where the others follow from it, and where more may be chosen. */
-const TRIED = { alone: 240, more: 24 } as const;
+const TRIED = { alone: 240, more: 12 } as const;
 /** Steps up and down that are tried of the dimensions that make up for another: more where none is found so. */
 const REACHES = [1, 3] as const;
 /** Wanted dimensions up to which more are tried. */
@@ -46,7 +46,7 @@ function memberAt(
   const from = [near, fit.sizes].map((sizes) => sizes.with(lead, size));
   const middle = held.sizesAt(held.wanted.map(() => 0.5));
   for (const place of [...from, middle]) {
-    const exact = fitNear(held, place);
+    const exact = fitClose(held, place);
     if (exact.off <= MET) return { exact, rounded: roundFreely(held, exact, freedom - 1, reach) };
   }
   return undefined;

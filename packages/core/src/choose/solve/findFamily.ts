@@ -16,6 +16,8 @@ export interface Family {
 
 /** A dimension that moves less than this, against the one that moves most, stays as it is. */
 const STILL = 1e-4;
+/** One that moves less than this does not lead. */
+const LEADING = 0.1;
 
 /**
  * The family that goes through a solution, or undefined where it is the only one. It is followed along the dimension
@@ -36,7 +38,9 @@ export function findFamily(trial: Trial, fit: Fit, found: readonly number[]): Fa
     .map((wanted, index) => ({ wanted, index }))
     .filter(({ index }) => Math.abs(direction[index]!) > STILL * most)
     .sort((a, b) => Math.abs(direction[b.index]!) - Math.abs(direction[a.index]!));
-  const lead = moving.reduce((a, b) => (effects[b.index]! > effects[a.index]! * (1 + 1e-6) ? b : a));
+  const lead = moving
+    .filter(({ index }) => Math.abs(direction[index]!) > LEADING * most)
+    .reduce((a, b) => (effects[b.index]! > effects[a.index]! * (1 + 1e-6) ? b : a));
   const ordered = [lead, ...moving.filter((one) => one !== lead)];
   return {
     freedom: free.length,

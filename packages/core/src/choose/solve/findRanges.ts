@@ -1,4 +1,4 @@
-import { fitNear, MET } from "./fitAims.ts";
+import { fitClose, MET } from "./fitAims.ts";
 import { roundSizes } from "./roundSizes.ts";
 import { sizeAt, stepsInside } from "./steps.ts";
 import type { Trial } from "./Trial.ts";
@@ -14,7 +14,7 @@ function suits(trial: Trial, index: number, size: number, near: readonly number[
   const held = trial.holding(index, size);
   const middle = held.sizesAt(held.wanted.map(() => 0.5));
   return [near.with(index, size), middle].some((place) => {
-    const fit = fitNear(held, place);
+    const fit = fitClose(held, place);
     return fit.off <= MET && roundSizes(held, fit).off <= MET;
   });
 }

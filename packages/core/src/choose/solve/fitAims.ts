@@ -117,8 +117,14 @@ export function fitAims(trial: Trial, near?: readonly number[]): Fit {
   return polishedFrom(trial, crossings(trial, fitNear), found);
 }
 
+/** From one place only: by whole steps where that leads there, since it is near as a rule, otherwise by a descent. */
+export function fitClose(trial: Trial, near: readonly number[]): Fit {
+  const fit = polishedFrom(trial, [near], { sizes: near, off: Number.POSITIVE_INFINITY });
+  return fit.off < CLOSE ? fit : nearer(fit, fitNear(trial, near));
+}
+
 /** From one place only. */
-export function fitNear(trial: Trial, near: readonly number[]): Fit {
+function fitNear(trial: Trial, near: readonly number[]): Fit {
   const fit = descend(trial, trial.pointOf(near));
   return polishedFrom(trial, [fit.sizes, near], fit);
 }

@@ -1,4 +1,4 @@
-import { type Fit, fitAims, fitNear, MET } from "./fitAims.ts";
+import { type Fit, fitAims, fitClose, MET } from "./fitAims.ts";
 import { type Trial, worstMiss } from "./Trial.ts";
 
 /** An aim counts as kept to a level when it is off by no more beyond it, in allowances. */
@@ -29,7 +29,7 @@ function keepTo(trial: Trial, levels: Levels, near: readonly number[], thorough:
   const eased = allowing(trial, levels);
   if (worstMiss(eased.misses(near)) <= TOUCH) return { sizes: near, off: 0 };
   for (const place of [near, trial.sizesAt(trial.wanted.map(() => 0.5))]) {
-    const fit = fitNear(eased, place);
+    const fit = fitClose(eased, place);
     if (fit.off <= TOUCH) return fit;
   }
   if (!thorough || trial.isDear) return undefined;

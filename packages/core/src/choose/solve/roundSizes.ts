@@ -1,4 +1,4 @@
-import { type Fit, fitNear } from "./fitAims.ts";
+import { type Fit, fitClose } from "./fitAims.ts";
 import { stepEffects } from "./stepEffects.ts";
 import { stepsNear } from "./steps.ts";
 import { type Trial, worstMiss } from "./Trial.ts";
@@ -68,7 +68,7 @@ export function roundFreely(trial: Trial, fit: Fit, freedom: number, reach = 1):
   const tries = (freedom > 1 ? [coarsest!] : loose).flatMap((index) =>
     stepsNear(fit.sizes[index]!, trial.wanted[index]!).map((size) => {
       const held = trial.holding(index, size);
-      return roundFreely(held, fitNear(held, fit.sizes.with(index, size)), freedom - 1, reach);
+      return roundFreely(held, fitClose(held, fit.sizes.with(index, size)), freedom - 1, reach);
     }),
   );
   return tries.reduce(closer, plain);

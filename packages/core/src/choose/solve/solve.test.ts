@@ -132,7 +132,7 @@ describe("solve", () => {
     });
     expect(await refused({ "aims.squishHeight": "1 mm" })).toMatchObject({
       didYouMean: "squishGap",
-      expected: expect.stringContaining("squishVelocity (squish velocity)"),
+      expected: expect.stringContaining("squishVelocity (greatest squish velocity)"),
     });
     expect((await refused({ "aims.deckClearance": "0.1" })).found).toMatch(/without a unit/);
     expect((await refused({ "aims.deckClearance": "0.2 mm to 0.1 mm" })).expected).toMatch(
