@@ -15,7 +15,10 @@ test("every page has a menu and a switch of the theme", async ({ page, viewport 
     await theme.selectOption("light");
     await expect(page.locator("html")).toHaveAttribute("data-theme", "light");
     await expect(
-      page.getByRole("link", { name: "Glossary" }).or(page.getByRole("link", { name: "Quantities" })).first(),
+      page
+        .getByRole("link", { name: "Glossary" })
+        .or(page.getByRole("link", { name: "Quantities" }))
+        .first(),
     ).toBeVisible();
     const { violations } = await new AxeBuilder({ page }).exclude("nav.sidebar").analyze();
     expect(violations.map(({ id, nodes }) => `${path} ${id}: ${nodes[0]?.html.slice(0, 120)}`)).toEqual([]);
@@ -81,7 +84,9 @@ test("a verdict that is being worked out is dimmed and says so; what is no numbe
   });
   expect(opacity).toBeLessThan(0.6);
   await stroke.fill("abc");
-  await expect(page.locator('live-rule [data-path="crankshaft.stroke"] .error')).toHaveText("This is no number.");
+  await expect(page.locator('live-rule [data-path="crankshaft.stroke"] .error')).toHaveText(
+    "This is no number.",
+  );
   go();
   await stroke.fill("80");
   await expect(output).toHaveAttribute("aria-busy", "false", { timeout: 120_000 });
