@@ -78,7 +78,10 @@ test("the picture tells the distance that the curve has at this angle, and whose
     });
     const label = (await picture.locator("svg").getAttribute("aria-label")) ?? "";
     const distance = /Rod to camshaft: (-?[\d.]+ mm)/.exec(label)![1]!;
-    await expect(curve).toContainText(distance);
+    await expect(curve.locator("svg")).toHaveAttribute(
+      "aria-label",
+      new RegExp(`Rod to camshaft: [^,]*, marked [^,]*, ${distance} at the cursor`),
+    );
     await expect(picture).toContainText(/Bank that leans 45° (with|against) the rotation: cylinders \d/);
   }
 });
