@@ -193,7 +193,7 @@ describe("trialfit search", () => {
     const { result: free } = json(asked);
     expect(free.best[0]!.parts.map(({ id }) => id)).toContain("BARE");
     expect(free.best[0]!.stops.unknown.length).toBeGreaterThan(3);
-    expect(flat(runCommand(["search", ...asked]).stdout)).toContain("some stop rules are unknown");
+    expect(flat(runCommand(["search", ...asked]).stdout)).toContain("Some stop rules are unknown for");
     const { result: known } = json([...asked, "--known"]);
     expect(known.best.length).toBeGreaterThan(0);
     expect(known.best.flatMap(({ stops }) => stops.unknown)).toEqual([]);

@@ -18,7 +18,7 @@ import { viewLine } from "./viewDocument.ts";
 
 function viewRemedy(remedy: Remedy): RemedyItem {
   const { path, label, work, was, provenance, text } = remedy;
-  const { less, also } = besideTexts(remedy);
+  const { less, also, against } = besideTexts(remedy);
   return {
     path,
     label,
@@ -27,7 +27,7 @@ function viewRemedy(remedy: Remedy): RemedyItem {
     provenance,
     ...(text === undefined ? {} : { text }),
     by: moveText(remedy),
-    beside: [less, also].filter((one) => one !== undefined),
+    beside: [against, less, also].filter((one) => one !== undefined),
   };
 }
 

@@ -110,7 +110,7 @@ function leadOf(result: SearchResult): readonly DocumentLine[] {
   const blind = [...best, ...(front ?? [])].filter(({ stops }) => stops.unknown.length > 0).length;
   if (blind > 0)
     lines.push({
-      text: `Of ${blind === found ? "each" : String(blind)} of those found some stop rules are unknown, since a part or the build does not state what they need. That takes nothing out here, so a part gains by what is not stated of it; demand that rules are known (--known) to take such combinations out.`,
+      text: `Some stop rules are unknown for ${blind === found ? "each" : String(blind)} of those found, since a part or the build does not state what they need. That takes nothing out here, so a part gains by what is not stated of it; demand that rules are known (--known) to take such combinations out.`,
       tone: "doubt",
     });
   if (shard.of > 1)
