@@ -67,7 +67,7 @@ test.describe("I am about to order", () => {
     await expect(list.getByRole("heading", { name: "Piston", exact: true })).toBeVisible();
     await expect(list).toContainText("Stroke");
     await expect(list).toContainText("mm, with its tolerance");
-    await expect(list).toContainText(/asked by \d+ rules?, \d+ stops?/);
+    await expect(list).toContainText(/Asked by \d+ rules?, \d+ stops?/);
     expect(await list.locator("dl > div").count()).toBeGreaterThan(20);
     // A rule that is not about the piston but rests on its mass.
     await expect(page.getByRole("link", { name: /The rod clears the bottom/ })).toBeVisible();

@@ -44,7 +44,9 @@ export function SizesPanel({ wanted, state, now, nameOf, goTo, called, take }: P
   const isAbout = choosing.isAbout(now);
   const aims = Object.keys(state.entries).filter((path) => path.startsWith("aims.")).length;
   const said =
-    asked?.failure !== undefined ? "The sizes could not be sought." : (asked?.view?.lead[0]?.text ?? "");
+    asked?.failure !== undefined
+      ? "The sizes could not be sought."
+      : (asked?.view?.lead.map(({ text }) => text).join(" ") ?? "");
   return (
     <section class="choosing" aria-labelledby="choosing-sizes">
       <h3 id="choosing-sizes">Sizes to be found</h3>

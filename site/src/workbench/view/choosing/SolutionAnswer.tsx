@@ -24,7 +24,7 @@ export function SolutionAnswer({ view, isAbout, entries, nameOf, goTo, take }: P
     for (const { path, text } of sizes) choosing.marks.set(path, text);
     take(sizes);
   };
-  const { lead, found, sizes, aims, ranges, family, standing } = view;
+  const { found, sizes, aims, ranges, family, standing } = view;
   const button = (words: string, about: string, put_: readonly SizeText[]) => (
     <button
       type="button"
@@ -37,11 +37,6 @@ export function SolutionAnswer({ view, isAbout, entries, nameOf, goTo, take }: P
   );
   return (
     <div class={`answer ${isAbout ? "" : "older"}`}>
-      {lead.slice(1).map(({ text, tone }) => (
-        <p key={text} class={`tone-${tone}`}>
-          {text}
-        </p>
-      ))}
       {view.needs !== undefined && (
         <p class="needs">
           <b class="label">go to</b>
