@@ -1,7 +1,6 @@
 // Times the fast ways to verdicts whose quantities are not there yet: `npm run bench`. How much sooner a build is judged
 // again after one changed dimension, and what a build costs in a walk over all combinations of parts lists. Processor
 // time; everything is derived with its band.
-import { readFileSync } from "node:fs";
 import { ruleFiles } from "@trialfit/rules";
 import {
   type Build,
@@ -11,16 +10,11 @@ import {
   type FieldValue,
   GradualJudge,
   type PartKind,
-  readBuildText,
 } from "trialfit";
 import { generator } from "../differential/generator.ts";
 import { median } from "./rounds.ts";
+import { demoBuild as build, DEMO, EVERY, isSize, sampledSizes, sizePaths } from "./sampledSizes.ts";
 
-const NAME = "harrow-eight";
-const build = readBuildText(
-  readFileSync(new URL(`../../packages/core/demo/${NAME}.yaml`, import.meta.url), "utf8"),
-  NAME,
-);
 const rules = cheapestFirst(compileRules(ruleFiles));
 
 function seconds(run: () => void): number {
@@ -29,8 +23,6 @@ function seconds(run: () => void): number {
   const { user, system } = process.cpuUsage(before);
   return (user + system) / 1e6;
 }
-
-const isSize = (value: FieldValue) => value.kind === "dimension" && !Number.isInteger(value.nominal);
 
 function scaled(value: FieldValue, scale: number): FieldValue {
   if (value.kind !== "dimension" || !isSize(value)) return value;
@@ -44,7 +36,6 @@ const anew = (part: number): Build => ({
   values: new Map([...build.values].map(([path, value]) => [path, scaled(value, 1 + part * 1e-9)])),
 });
 
-const EVERY = 6;
 const WHOLE = 3;
 
 function timeChanges(): void {
@@ -54,9 +45,7 @@ function timeChanges(): void {
     }),
   );
   const judge = new ChangingJudge(build, rules);
-  const paths = [...build.values].filter(([, value]) => isSize(value)).map(([path]) => path);
-  const some = paths.filter((_, index) => index % EVERY === 0);
-  const changes = some.map((path) => {
+  const changes = sampledSizes.map((path) => {
     const before = judge.counts;
     const took = seconds(() => judge.set(path, scaled(build.values.get(path)!, 1 + 1e-7)));
     return { path, took, derived: judge.counts.derived - before.derived };
@@ -65,7 +54,7 @@ function timeChanges(): void {
   const sorted = changes.map(({ took }) => took).sort((a, b) => a - b);
   const at = (share: number) => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))]!;
   console.log(
-    `${NAME}: all ${rules.length} verdicts anew ${(1e3 * full).toFixed(0)} ms; after a change of one of ${some.length} dimensions (each ${EVERY}th of ${paths.length})`,
+    `${DEMO}: all ${rules.length} verdicts anew ${(1e3 * full).toFixed(0)} ms; after a change of one of ${sampledSizes.length} dimensions (each ${EVERY}th of ${sizePaths.length})`,
   );
   console.table(
     Object.fromEntries(
@@ -151,7 +140,7 @@ function timeWalk(count: number, parts: readonly string[]): object {
 
 timeChanges();
 console.log(
-  `Walks over lists of variations of the parts of ${NAME}: every verdict of every whole build, all derivations counted`,
+  `Walks over lists of variations of the parts of ${DEMO}: every verdict of every whole build, all derivations counted`,
 );
 console.table(
   Object.fromEntries(

@@ -1,12 +1,12 @@
 // Times how soon the workbench shows verdicts after a keystroke, in a real browser: `npm run bench:page`. Times are the
 // page's own, from the keystroke to the verdicts in the document: reading, judging, laying out and drawing.
 import { spawn } from "node:child_process";
-import { readFileSync } from "node:fs";
 import { loadavg } from "node:os";
 import { fileURLToPath } from "node:url";
 import { chromium, type Page } from "@playwright/test";
-import { readBuildText } from "trialfit";
 import { chromiumPath } from "../browser/chromium.ts";
+import { median } from "./rounds.ts";
+import { EVERY, sampledSizes } from "./sampledSizes.ts";
 
 const PORT = Number(process.env.TRIALFIT_PORT ?? 4329);
 const ADDRESS = `http://localhost:${PORT}`;
@@ -21,27 +21,9 @@ const typed = {
   "block.bore": (n: number) => `${(104 + n / 1_000).toFixed(3)}`,
 } as const;
 
-/** The demo build that the page opens with. */
-const DEMO = "harrow-eight";
-const EVERY = 6;
-
-/** Sizes of the demo build, every sixth: whole numbers are counts. */
-function sampledSizes(): readonly string[] {
-  const text = readFileSync(new URL(`../../packages/core/demo/${DEMO}.yaml`, import.meta.url), "utf8");
-  return [...readBuildText(text, DEMO).values]
-    .filter(([, value]) => value.kind === "dimension" && !Number.isInteger(value.nominal))
-    .map(([path]) => path)
-    .filter((_, index) => index % EVERY === 0);
-}
-
 interface Times {
   readonly first: number;
   readonly all: number;
-}
-
-function median(numbers: readonly number[]): number {
-  const sorted = [...numbers].sort((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)]!;
 }
 
 /** The times of the verdicts that the page shows next, once all are there; from its own start, or from what was typed. */
@@ -74,7 +56,7 @@ async function type(page: Page, path: string, text: string): Promise<Times> {
 /** Types another number into each of the sampled sizes that the form shows. */
 async function timeSizes(page: Page): Promise<readonly Times[]> {
   const times: Times[] = [];
-  for (const path of sampledSizes()) {
+  for (const path of sampledSizes) {
     await page.getByLabel("Find a field").fill(path);
     const box = page.locator(`#field-${path.replace(".", "-")}`);
     if ((await box.count()) === 0) continue;

@@ -7,6 +7,7 @@ import {
   InputError,
   listLimits,
   mergeSearches,
+  type SearchOptions,
   type SearchResult,
   type Stage,
   search as searchParts,
@@ -16,7 +17,7 @@ import { outputArgs } from "../commonArgs.ts";
 import { ExitCode } from "../ExitCode.ts";
 import { type Format, render } from "../output.ts";
 import { readInput } from "../readInput.ts";
-import { listsOf, readListTexts } from "../readLists.ts";
+import { readListTexts } from "../readLists.ts";
 import { readSets } from "../readSets.ts";
 import { readWorkers } from "../readWorkers.ts";
 import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
@@ -57,7 +58,7 @@ async function readJson(file: string): Promise<unknown> {
 }
 
 async function runSearch(
-  task: SearchTask,
+  options: SearchOptions,
   state: string | undefined,
   tells: boolean | undefined,
 ): Promise<SearchResult> {
@@ -65,15 +66,19 @@ async function runSearch(
   const keep = async (result: SearchResult) => {
     if (state !== undefined) await writeFile(state, `${JSON.stringify(result)}\n`);
   };
-  const options = await optionsOf(task);
   const result = await stoppable((more) => searchParts({ ...options, ...from, ...more }), keep, tells);
   if (state !== undefined) await keep(result);
   return result;
 }
 
-function runInWorkers(task: SearchTask, workers: number, tells: boolean | undefined): Promise<SearchResult> {
+function runInWorkers(
+  task: SearchTask,
+  options: SearchOptions,
+  workers: number,
+  tells: boolean | undefined,
+): Promise<SearchResult> {
   const isTold = tells ?? process.stderr.isTTY;
-  return searchInWorkers(task, workers, (done, of) => {
+  return searchInWorkers(task, options, workers, (done, of) => {
     if (isTold) process.stderr.write(`searched ${done} of ${of} parts\n`);
   });
 }
@@ -138,17 +143,18 @@ export const search = defineCommand({
         ...(shard === undefined ? {} : { shard }),
       },
     };
+    const options = await optionsOf(task);
     const result = await asUsage(() =>
       workers === undefined
-        ? runSearch(task, state, progress)
-        : runInWorkers(task, readWorkers(workers), progress),
+        ? runSearch(options, state, progress)
+        : runInWorkers(task, options, readWorkers(workers), progress),
     );
     print(result);
     const [best] = result.best;
     if (given.write !== undefined && best !== undefined)
       await writeFile(
         given.write,
-        withParts(text, best.parts, await listsOf(task.lists), { file, unseen: result.unseen }),
+        withParts(text, best.parts, options.candidates, { file, unseen: result.unseen }),
       );
   },
 });

@@ -1,29 +1,26 @@
-import { mergeSearches, type SearchResult, search } from "trialfit";
-import { optionsOf, type SearchTask } from "./SearchTask.ts";
+import { mergeSearches, type SearchOptions, type SearchResult, search } from "trialfit";
+import { openPool } from "../openPool.ts";
+import type { SearchTask } from "./SearchTask.ts";
 
 /** Parts into which a search is cut, whatever the number of workers: so everything that is said is the same for any. */
 const PARTS = 16;
 
 /**
  * Searches in several threads.
+ * @param options what `search` is asked for by this task
  * @param workers whole number from 1
  * @param tell is told how many parts of how many are done
  * @throws as `search`
  */
 export async function searchInWorkers(
   task: SearchTask,
+  options: SearchOptions,
   workers: number,
   tell: (done: number, of: number) => void,
 ): Promise<SearchResult> {
   // What is wrong is said here, in its own words: an error of a thread comes back as another kind of error.
-  await search({ ...(await optionsOf(task)), signal: AbortSignal.abort() });
-  const { Tinypool } = await import("tinypool");
-  const pool = new Tinypool({
-    filename: new URL("./searchWorker.js", import.meta.url).href,
-    minThreads: workers,
-    maxThreads: workers,
-    workerData: task,
-  });
+  await search({ ...options, signal: AbortSignal.abort() });
+  const pool = await openPool(new URL("./searchWorker.js", import.meta.url), workers, task);
   let done = 0;
   try {
     const shards = await Promise.all(

@@ -3,6 +3,7 @@ import { createReadStream } from "node:fs";
 import { stat } from "node:fs/promises";
 import { countOf, InputError } from "trialfit";
 import { ExitCode } from "../ExitCode.ts";
+import { openPool } from "../openPool.ts";
 import { type LineResult, type LineTask, lineJudge } from "./lineJudge.ts";
 import { type Line, linesOf } from "./linesOf.ts";
 
@@ -18,13 +19,7 @@ interface Judges {
 
 async function judgesOf(task: LineTask, workers: number): Promise<Judges> {
   if (workers === 1) return { judge: lineJudge(task), width: 1, end: async () => {} };
-  const { Tinypool } = await import("tinypool");
-  const pool = new Tinypool({
-    filename: new URL("./lineWorker.js", import.meta.url).href,
-    minThreads: workers,
-    maxThreads: workers,
-    workerData: task,
-  });
+  const pool = await openPool(new URL("./lineWorker.js", import.meta.url), workers, task);
   return {
     judge: (line) => pool.run(line) as Promise<LineResult>,
     width: workers * AHEAD,

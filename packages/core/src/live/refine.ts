@@ -1,6 +1,6 @@
 import type { Report } from "../report/Report.ts";
 import type { Evaluation } from "./Evaluation.ts";
-import { takeBreath } from "./takeBreath.ts";
+import { BREATH, takeBreath } from "./takeBreath.ts";
 
 /** What an `AbortSignal` tells. */
 export interface StopSignal {
@@ -20,8 +20,6 @@ export interface Refinement {
 
 /** Work before the first report [ms]: what is remembered or cheap. A person who types must not wait for more. */
 const FIRST = 5;
-/** Work between two breaths [ms]. */
-const BREATH = 40;
 /** Time between two reports [ms]: a report costs some milliseconds itself. */
 const BETWEEN_REPORTS = 150;
 

@@ -1,9 +1,6 @@
 import type { Steps } from "../derive/Steps.ts";
 import type { StopSignal } from "./refine.ts";
-import { takeBreath } from "./takeBreath.ts";
-
-/** Work between two breaths [ms]. */
-const BREATH = 40;
+import { BREATH, takeBreath } from "./takeBreath.ts";
 
 /**
  * Does work in pieces, and lets others have their turn in between.

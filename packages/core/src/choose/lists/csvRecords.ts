@@ -16,8 +16,6 @@ function openQuote(text: string): number {
   return open;
 }
 
-const newlines = (text: string) => text.split("\n").length - 1;
-
 function parsed(text: string, delimiter: string, firstLine: number): readonly Line[] {
   const records = parse(text, {
     delimiter,
@@ -52,7 +50,7 @@ export function csvRecords(
     const { code, lines, message } = error as Error & { readonly code?: string; readonly lines?: number };
     if (code === undefined) throw error;
     const open = openQuote(text);
-    const before = open < 0 ? Math.max(0, (lines ?? 1) - 1) : newlines(text.slice(0, open));
+    const before = open < 0 ? Math.max(0, (lines ?? 1) - 1) : text.slice(0, open).split("\n").length - 1;
     const begins = open < 0 ? undefined : open - text.lastIndexOf("\n", open);
     flaws.push({
       place: { line: firstLine + before, column: begins ?? 1 },
@@ -69,7 +67,7 @@ export function csvRecords(
       .split(/(?<=\n)/)
       .slice(0, before)
       .join("");
-    return openQuote(sound) < 0 ? tryParsed(sound, delimiter, firstLine) : [];
+    return tryParsed(sound, delimiter, firstLine);
   }
 }
 

@@ -22,7 +22,7 @@ export interface Judgement {
   readonly dear: boolean;
 }
 
-const heaviestFirst = Object.keys(weights) as readonly Weight[];
+export const heaviestFirst = Object.keys(weights) as readonly Weight[];
 
 /** Whether something weighs as much as another, or more. */
 export const weighs = (one: Weight, other: Weight): boolean =>

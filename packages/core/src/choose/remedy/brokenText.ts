@@ -3,6 +3,9 @@ import type { Broken } from "./Remedy.ts";
 /** Most rules or fields that are named; the data has them all. */
 export const NAMED = 3;
 
+/** `[rule], [other-rule]`. */
+export const brackets = (rules: readonly string[]): string => rules.map((rule) => `[${rule}]`).join(", ");
+
 /** `[rule] no longer holds`, `[rule] fails`. */
 export function becomes({ rule, becomes: word }: Broken): string {
   return `[${rule}] ${word === undefined ? "no longer holds" : word === "fails" ? "fails" : `is ${word}`}`;

@@ -1,5 +1,6 @@
 import { DISCLAIMER } from "../../report/describeReport.ts";
 import type { DocumentLine, ReportDocument } from "../../report/ReportDocument.ts";
+import { brackets } from "./brokenText.ts";
 import { describeFindingRemedies } from "./describeFindingRemedies.ts";
 import type { Contradiction, FindingRemedies, RemedyReport } from "./Remedy.ts";
 import { works } from "./works.ts";
@@ -11,8 +12,6 @@ export const REMEDY_TERMS =
 /** Who must allow a change that is work on a part. */
 export const REMEDY_CAUTION =
   "What is machined, ground, shimmed or tightened otherwise is for the part’s maker and a qualified machinist to allow; measure it again afterwards.";
-
-const brackets = (rules: readonly string[]): string => rules.map((rule) => `[${rule}]`).join(", ");
 
 const contradictionLine = ({ label, path, larger, smaller }: Contradiction): DocumentLine => ({
   text: `Contradiction: ${label} [${path}] is wanted larger for ${brackets(larger)}, smaller for ${brackets(smaller)}.`,

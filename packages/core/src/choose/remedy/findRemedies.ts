@@ -5,6 +5,7 @@ import type { StopSignal } from "../../live/refine.ts";
 import { takeTurns } from "../../live/takeTurns.ts";
 import { nearestWord } from "../../read/nearestWord.ts";
 import type { ReportVerdict } from "../../report/Report.ts";
+import { heaviestFirst } from "./Consequences.ts";
 import { contradictionsOf, withContradictions } from "./contradictionsOf.ts";
 import type { FindingRemedies, RemedyReport } from "./Remedy.ts";
 import { RemedySearch } from "./RemedySearch.ts";
@@ -23,10 +24,8 @@ export interface RemedyOptions extends Pick<EvaluateOptions, "stage" | "sets" | 
   readonly told?: (progress: RemedyProgress) => void;
 }
 
-const WEIGHTS = ["stop", "caution", "note"];
-
 const byWeight = (a: ReportVerdict, b: ReportVerdict): number =>
-  WEIGHTS.indexOf(a.weight) - WEIGHTS.indexOf(b.weight) ||
+  heaviestFirst.indexOf(a.weight) - heaviestFirst.indexOf(b.weight) ||
   Number(a.verdict === "open") - Number(b.verdict === "open") ||
   (a.rule < b.rule ? -1 : 1);
 

@@ -3,7 +3,7 @@ import { compare, isNumeric } from "../../judge/compare.ts";
 import { type Lookup, operandOf } from "../../judge/decide.ts";
 import { withLimits } from "../../judge/decideRule.ts";
 import type { BandFact } from "../../judge/Fact.ts";
-import { spareOf } from "./spareOf.ts";
+import { spareOf } from "../../judge/spareOf.ts";
 
 /** Below any difference of two numbers that are not the same, against their size. */
 const NEXT_TO_NOTHING = 1e-300;

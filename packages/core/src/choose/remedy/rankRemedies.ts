@@ -1,4 +1,4 @@
-import { weighs } from "./Consequences.ts";
+import { heaviestFirst } from "./Consequences.ts";
 import type { Broken, NoRemedy, Remedy, Worsened } from "./Remedy.ts";
 import { type WorkKind, works } from "./works.ts";
 
@@ -10,9 +10,7 @@ export const plainlyWorse = (worsens: readonly Worsened[]): readonly Worsened[] 
 
 /** How heavy the heaviest of what a change harms is: 0 where it harms nothing, most where it is a stop rule. */
 function harm(harmed: readonly (Broken | Worsened)[]): number {
-  if (harmed.length === 0) return 0;
-  const any = (weight: Broken["weight"]) => harmed.some((one) => weighs(one.weight, weight));
-  return any("stop") ? 3 : any("caution") ? 2 : 1;
+  return Math.max(0, ...harmed.map(({ weight }) => heaviestFirst.length - heaviestFirst.indexOf(weight)));
 }
 
 /**

@@ -1,10 +1,8 @@
 import type { DocumentLine } from "../../report/ReportDocument.ts";
-import { becomes, brokenText } from "./brokenText.ts";
+import { becomes, brackets, brokenText } from "./brokenText.ts";
 import { sizeText } from "./moveText.ts";
 import type { Remedy } from "./Remedy.ts";
 import { plainlyWorse } from "./rankRemedies.ts";
-
-const brackets = (rules: readonly string[]): string => rules.map((rule) => `[${rule}]`).join(", ");
 
 const PERCENT = 100;
 

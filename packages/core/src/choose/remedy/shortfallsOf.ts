@@ -2,8 +2,8 @@ import type { CompiledRule, ConditionNode, Leaf } from "../../judge/CompiledRule
 import { compare, isNumeric } from "../../judge/compare.ts";
 import { type Lookup, operandOf } from "../../judge/decide.ts";
 import { withLimits } from "../../judge/decideRule.ts";
+import { spareOf } from "../../judge/spareOf.ts";
 import { leanOfNode } from "./leanOf.ts";
-import { spareOf } from "./spareOf.ts";
 
 /** How far something that a rule compares is from where it should be. */
 export interface Shortfall {

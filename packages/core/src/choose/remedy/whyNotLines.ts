@@ -1,6 +1,6 @@
 import { nameFields } from "../../report/nameFields.ts";
 import type { DocumentLine } from "../../report/ReportDocument.ts";
-import { brokenText, NAMED } from "./brokenText.ts";
+import { brackets, brokenText, NAMED } from "./brokenText.ts";
 import { sizeText } from "./moveText.ts";
 import type { FindingRemedies, NoRemedy } from "./Remedy.ts";
 import { plainlyWorse } from "./rankRemedies.ts";
@@ -21,7 +21,7 @@ function thenText({ breaks = [], worsens: all = [], needs = [] }: NoRemedy): str
     ...(worsens.length === 0
       ? []
       : [
-          `; makes worse ${worsens.map(({ rule }) => `[${rule}]`).join(", ")}, which ${worsens.length === 1 ? "does" : "do"} not hold already`,
+          `; makes worse ${brackets(worsens.map(({ rule }) => rule))}, which ${worsens.length === 1 ? "does" : "do"} not hold already`,
         ]),
     ...(needs.length === 0 ? [] : [`; then needs ${someFields(needs)}`]),
   ].join("");

@@ -63,11 +63,10 @@ function candidatesOf(
       return { ...part, values, file: list.file };
     });
   });
-  const silent = all.find(({ stock }) => stock === undefined);
   if (inStock === true && all.every(({ stock }) => stock === undefined))
     throw new InputError([
       problemIn(
-        silent?.file ?? lists[0]!.file,
+        all[0]?.file ?? lists[0]!.file,
         undefined,
         "no word of what is in stock",
         "a column stock with for how many engines there are parts; or search without that demand",

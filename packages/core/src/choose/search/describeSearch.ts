@@ -3,7 +3,7 @@ import { DISCLAIMER } from "../../report/describeReport.ts";
 import type { DocumentItem, DocumentLine, ReportDocument } from "../../report/ReportDocument.ts";
 import { formatNumber } from "../../units/formatNumber.ts";
 import { describeFallen } from "./describeFallen.ts";
-import { type Aim, aimNames, aims } from "./Objective.ts";
+import { aimNames, aims, scoreOf } from "./Objective.ts";
 import { printCount } from "./printCount.ts";
 import type { FoundParts, SearchResult, SearchTerms } from "./SearchResult.ts";
 
@@ -13,12 +13,12 @@ const NAMED = 6;
 /** Relative margins are shares: two digits say what there is to say. */
 const share = (value: number) => value.toFixed(2).replace("-", "−");
 
-/** What a combination comes to by weights, as money; undefined where a part of it is not known. */
-function weighed({ cost, mass, time, margin }: FoundParts, { weights }: SearchTerms): number | undefined {
-  const of = (aim: Aim, value: number | undefined) =>
-    weights[aim] === 0 ? 0 : (value ?? Number.NaN) * weights[aim];
-  const sum = of("cost", cost) + of("mass", mass) + of("time", time) - of("margin", margin?.value);
-  return Number.isNaN(sum) ? undefined : sum;
+/** What a combination comes to by weights, as money; undefined where it has no margin and that counts. */
+function weighed(found: FoundParts, { weights }: SearchTerms): number | undefined {
+  // What is not known does not count either: it was refused otherwise.
+  const { cost = 0, mass = 0, time = 0, margin } = found;
+  const sum = scoreOf(weights, { cost, mass, time, margin: margin?.value });
+  return Number.isFinite(sum) ? sum : undefined;
 }
 
 const aimsOf = ({ weights }: SearchTerms) => aimNames.filter((aim) => weights[aim] > 0);

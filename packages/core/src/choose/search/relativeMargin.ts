@@ -2,6 +2,7 @@ import type { ConditionNode, Leaf } from "../../judge/CompiledRule.ts";
 import { compare } from "../../judge/compare.ts";
 import { type Lookup, operandOf } from "../../judge/decide.ts";
 import type { BandFact } from "../../judge/Fact.ts";
+import { spareOf } from "../../judge/spareOf.ts";
 
 /** A difference as a part of the greater of the two sides, so that numbers of all kinds and sizes can be compared. */
 function relative(difference: number, left: BandFact, right: BandFact): number {
@@ -9,11 +10,9 @@ function relative(difference: number, left: BandFact, right: BandFact): number {
   return size === 0 ? 0 : difference / size;
 }
 
-/** On the good side of a comparison of numbers: the least difference over both bands, and the greatest. */
-function differences({ operator }: Leaf, left: BandFact, right: BandFact) {
-  return operator.startsWith("greater")
-    ? { least: left.low - right.high, most: left.high - right.low }
-    : { least: right.low - left.high, most: right.high - left.low };
+/** On the good side of a comparison of numbers the greatest difference over both bands. */
+function mostSpare({ operator }: Leaf, left: BandFact, right: BandFact): number {
+  return operator.startsWith("greater") ? left.high - right.low : right.high - left.low;
 }
 
 /**
@@ -27,7 +26,7 @@ export function relativeMargin(node: ConditionNode, lookup: Lookup): number {
     const left = lookup(node.fact);
     const right = operandOf(node, lookup);
     if (left.kind === "band" && right.kind === "band")
-      return relative(differences(node, left, right).least, left, right);
+      return relative(spareOf(node, left, right), left, right);
     if (left.kind === "missing" || right.kind === "missing") return Number.NaN;
     return compare[node.operator]("surely", left, right) ? Infinity : -Infinity;
   }
@@ -55,7 +54,7 @@ export function missOf(node: ConditionNode, lookup: Lookup): Miss | undefined {
     const right = operandOf(node, lookup);
     if (compare[node.operator]("possibly", left, right)) return undefined;
     if (left.kind !== "band" || right.kind !== "band") return { leaf: node, relative: -Infinity };
-    return { leaf: node, relative: relative(differences(node, left, right).most, left, right) };
+    return { leaf: node, relative: relative(mostSpare(node, left, right), left, right) };
   }
   const misses = node.children.map((child) => missOf(child, lookup));
   if (node.kind === "any" && misses.some((miss) => miss === undefined)) return undefined;

@@ -2,7 +2,7 @@ import { type RuleFile, ruleFiles, type SetFile, setFiles } from "@trialfit/rule
 import { quantities } from "../../derive/generated/quantities.ts";
 import { compileRules } from "../../judge/compileRules.ts";
 import type { StopSignal } from "../../live/refine.ts";
-import { takeBreath } from "../../live/takeBreath.ts";
+import { BREATH, takeBreath } from "../../live/takeBreath.ts";
 import { asBuild } from "../../read/asBuild.ts";
 import type { Stage } from "../../read/FieldSpec.ts";
 import { applySetTo } from "../../sets/applySetTo.ts";
@@ -63,8 +63,6 @@ export interface SearchProgress {
   readonly result: () => SearchResult;
 }
 
-/** Work between two breaths [ms]. */
-const BREATH = 40;
 /** Time between two words of how far it is [ms]. */
 const BETWEEN = 250;
 

@@ -24,9 +24,15 @@ export interface Aim {
   readonly slack?: number;
 }
 
-/** How far an aim is from being met, in units of its allowance: 0 when met exactly, at most 1 when met. */
-export function missOf({ kind, value, allowance, slack = 0 }: Aim, reached: number): number {
+/** How far a value is on the wrong side of what is wanted [SI], with its sign; 0 where it is on the right one. */
+export function wrongBy({ kind, value }: Pick<Aim, "kind" | "value">, reached: number): number {
   const off = reached - value;
-  const wrong = kind === "least" ? Math.min(0, off) : kind === "most" ? Math.max(0, off) : off;
+  return kind === "least" ? Math.min(0, off) : kind === "most" ? Math.max(0, off) : off;
+}
+
+/** How far an aim is from being met, in units of its allowance: 0 when met exactly, at most 1 when met. */
+export function missOf(aim: Aim, reached: number): number {
+  const { allowance, slack = 0 } = aim;
+  const wrong = wrongBy(aim, reached);
   return (Math.sign(wrong) * Math.max(0, Math.abs(wrong) - slack)) / allowance;
 }

@@ -1,6 +1,6 @@
 import { halfSteps } from "./stepEffects.ts";
 import type { Trial } from "./Trial.ts";
-import type { Aim } from "./Wanted.ts";
+import { type Aim, wrongBy } from "./Wanted.ts";
 
 /** Room for the noise of the arithmetic. */
 const NOISE = 1 + 1e-9;
@@ -37,9 +37,5 @@ export function allowFinest(trial: Trial, sizes: readonly number[]): Trial {
 /** The same, as far as the sizes found keep to it, and no farther: by this every other solution is judged. */
 export function allowReached(finest: Trial, sizes: readonly number[]): Trial {
   const reached = finest.reached(sizes);
-  return widened(finest, ({ value, kind }, index) => {
-    const off = (reached[index] ?? value) - value;
-    const wrong = kind === "least" ? Math.max(0, -off) : kind === "most" ? Math.max(0, off) : Math.abs(off);
-    return wrong * NOISE;
-  });
+  return widened(finest, (aim, index) => Math.abs(wrongBy(aim, reached[index] ?? aim.value)) * NOISE);
 }

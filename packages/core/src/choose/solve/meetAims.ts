@@ -1,3 +1,4 @@
+import { easeAims } from "./easeAims.ts";
 import { type Fit, fitAims, MET } from "./fitAims.ts";
 import { type Trial, worstMiss } from "./Trial.ts";
 
@@ -11,8 +12,9 @@ const INSIDE = 1 - 1e-6;
 export function meetAims(trial: Trial, near?: readonly number[]): Fit {
   const exact = fitAims(trial, near);
   if (exact.off <= MET) return exact;
-  const eased = trial.withAims(
-    trial.aims.map((aim) => ({ ...aim, slack: (aim.slack ?? 0) + INSIDE * aim.allowance })),
+  const eased = easeAims(
+    trial,
+    trial.aims.map(() => INSIDE),
   );
   const { sizes } = fitAims(eased, exact.sizes);
   const off = worstMiss(trial.misses(sizes));

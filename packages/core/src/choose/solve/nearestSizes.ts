@@ -1,3 +1,4 @@
+import { easeAims } from "./easeAims.ts";
 import { type Fit, fitAims, fitClose, MET } from "./fitAims.ts";
 import { type Trial, worstMiss } from "./Trial.ts";
 
@@ -18,15 +19,9 @@ export interface Nearest {
   readonly levels: Levels;
 }
 
-function allowing(trial: Trial, levels: Levels): Trial {
-  return trial.withAims(
-    trial.aims.map((aim, index) => ({ ...aim, slack: (aim.slack ?? 0) + levels[index]! * aim.allowance })),
-  );
-}
-
 /** Sizes at which every aim keeps to its level, from some places. */
 function keepTo(trial: Trial, levels: Levels, near: readonly number[], thorough: boolean): Fit | undefined {
-  const eased = allowing(trial, levels);
+  const eased = easeAims(trial, levels);
   if (worstMiss(eased.misses(near)) <= TOUCH) return { sizes: near, off: 0 };
   for (const place of [near, trial.sizesAt(trial.wanted.map(() => 0.5))]) {
     const fit = fitClose(eased, place);
@@ -81,10 +76,8 @@ export function nearestSizes(trial: Trial, first: readonly number[]): Nearest {
 
 /** The aims that can be kept to, and of the others no more than they have to be off: what rounding is judged by. */
 export function takenForGranted(trial: Trial, { levels }: Nearest): Trial {
-  return trial.withAims(
-    trial.aims.map((aim, index) => {
-      const level = levels[index]!;
-      return level > MET ? { ...aim, slack: (aim.slack ?? 0) + level * aim.allowance } : aim;
-    }),
+  return easeAims(
+    trial,
+    levels.map((level) => (level > MET ? level : 0)),
   );
 }

@@ -1,5 +1,5 @@
-import type { Leaf } from "../../judge/CompiledRule.ts";
-import type { BandFact } from "../../judge/Fact.ts";
+import type { Leaf } from "./CompiledRule.ts";
+import type { BandFact } from "./Fact.ts";
 
 /** What a comparison of numbers has to spare over the whole band [SI]; negative where it does not surely hold. */
 export function spareOf({ operator }: Leaf, left: BandFact, right: BandFact): number {
