@@ -78,16 +78,17 @@ test.describe("units", () => {
   });
 
   test("converts as somebody types, and says what is wrong", async ({ page }) => {
-    let weight = 0;
     await page.goto("/units/", { waitUntil: "networkidle" });
-    page.on("response", async (response) => {
-      if (response.request().resourceType() === "script") weight += (await response.body()).length;
+    const scripts: Promise<Buffer>[] = [];
+    page.on("response", (response) => {
+      if (response.request().resourceType() === "script") scripts.push(response.body());
     });
     const size = page.getByLabel("Size with its unit");
     await size.focus();
     await page.keyboard.type("1 in ± 0.001");
     const rows = page.locator("unit-converter dl");
     await expect(rows).toContainText("25.4 mm (25.3746 to 25.4254 mm)".replace(" to", " mm to"));
+    const weight = (await Promise.all(scripts)).reduce((sum, script) => sum + script.length, 0);
     console.log(`converter ${(weight / 1024).toFixed(1)} kB as served`);
     expect(weight).toBeGreaterThan(0);
     await size.fill("1 kg");
