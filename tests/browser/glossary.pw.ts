@@ -1,5 +1,6 @@
 import { expect as playwright, test } from "@playwright/test";
 import { unitTable } from "trialfit";
+import { countScripts } from "./countScripts.ts";
 
 /** A busy machine fetches and filters slowly. */
 const expect = playwright.configure({ timeout: 30_000 });
@@ -79,17 +80,14 @@ test.describe("units", () => {
 
   test("converts as somebody types, and says what is wrong", async ({ page }) => {
     await page.goto("/units/", { waitUntil: "networkidle" });
-    const scripts: Promise<Buffer>[] = [];
-    page.on("response", (response) => {
-      if (response.request().resourceType() === "script") scripts.push(response.body());
-    });
+    const scripts = countScripts(page);
     const size = page.getByLabel("Size with its unit");
     await size.focus();
     await page.keyboard.type("1 in ± 0.001");
     const rows = page.locator("unit-converter dl");
     await expect(rows).toContainText("25.4 mm (25.3746 to 25.4254 mm)".replace(" to", " mm to"));
-    const weight = (await Promise.all(scripts)).reduce((sum, script) => sum + script.length, 0);
-    console.log(`converter ${(weight / 1024).toFixed(1)} kB as served`);
+    const weight = [...(await scripts()).values()].reduce((sum, size) => sum + size, 0);
+    console.log(`converter ${(weight / 1024).toFixed(1)} kB compressed`);
     expect(weight).toBeGreaterThan(0);
     await size.fill("1 kg");
     await expect(page.getByRole("alert")).toContainText("measures something else");

@@ -2,6 +2,7 @@ import { gzipSync } from "node:zlib";
 import AxeBuilder from "@axe-core/playwright";
 import { type Page, expect as playwright, test } from "@playwright/test";
 import { ruleFiles, systems } from "@trialfit/rules";
+import { countScripts } from "./countScripts.ts";
 
 /** The evaluator is fetched and judges a swept outline: on a busy machine that takes its time. */
 const expect = playwright.configure({ timeout: 60_000 });
@@ -15,17 +16,12 @@ const verdict = (page: Page) => page.locator("live-rule").getByRole("status");
 
 /** Compressed sizes of the scripts that a page loads and carries, by address. */
 async function scriptsOf(page: Page, path: string): Promise<Map<string, number>> {
-  const sizes = new Map<string, number>();
-  page.on("response", async (response) => {
-    if (response.request().resourceType() === "script")
-      sizes.set(response.url(), gzipSync(await response.body()).length);
-  });
+  const scripts = countScripts(page);
   await page.goto(path, { waitUntil: "networkidle" });
   const inline = await page
     .locator("script:not([src])")
     .evaluateAll((all) => all.map((one) => one.textContent ?? ""));
-  sizes.set("inline", gzipSync(inline.join("\n")).length);
-  return sizes;
+  return new Map([...(await scripts()), ["inline", gzipSync(inline.join("\n")).length]]);
 }
 
 test.describe("what a page loads before it is touched", () => {

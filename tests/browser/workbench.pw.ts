@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
-import { gzipSync } from "node:zlib";
 import AxeBuilder from "@axe-core/playwright";
 import { expect, type Page, test } from "@playwright/test";
 import { evaluate, readBuildText } from "trialfit";
+import { countScripts } from "./countScripts.ts";
 
 const demo = (name: string) =>
   readFileSync(new URL(`../../packages/core/demo/${name}.yaml`, import.meta.url), "utf8");
@@ -161,13 +161,9 @@ test("the table of a chart stays open and in place while the crank turns", async
 });
 
 test("before it is touched it has asked for no more script than it says", async ({ page }) => {
-  const sizes = new Map<string, number>();
-  page.on("response", async (response) => {
-    if (!/javascript/.test(response.headers()["content-type"] ?? "")) return;
-    if (response.url().endsWith("/offline.js")) return;
-    sizes.set(response.url(), gzipSync(await response.body()).length);
-  });
+  const scripts = countScripts(page);
   await begin(page);
+  const sizes = new Map([...(await scripts())].filter(([url]) => !url.endsWith("/offline.js")));
   const total = [...sizes.values()].reduce((sum, size) => sum + size, 0);
   console.log(
     `the workbench ${sizes.size} scripts, ${(total / 1000).toFixed(1)} kB compressed before it is touched`,
