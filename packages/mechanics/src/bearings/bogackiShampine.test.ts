@@ -1,6 +1,7 @@
+import { test as property } from "@fast-check/vitest";
 import { expect, test } from "vitest";
-import { near } from "../check/support.test-support.ts";
-import { bogackiShampine, type PlaneSlope } from "./bogackiShampine.ts";
+import { between, near } from "../check/support.test-support.ts";
+import { bogackiShampine, factorFor, type PlaneSlope, requireStep } from "./bogackiShampine.ts";
 
 const circle: PlaneSlope = (_at, x, y, into) => {
   into[0] = -y;
@@ -51,3 +52,25 @@ test("it gives up at a wall", () => {
   };
   expect(() => bogackiShampine(wall, { ...turn, tolerance: 1e-6, widest: 0.1 })).toThrow(RangeError);
 });
+
+property.prop([between(-9, 6), between(-9, 6)], { numRuns: 100 })(
+  "the greater its error, the less the next step grows, within bounds",
+  (one, other) => {
+    const [less, more] = [10 ** Math.min(one, other), 10 ** Math.max(one, other)];
+    expect(factorFor(less)).toBeGreaterThanOrEqual(factorFor(more));
+    for (const share of [less, more]) {
+      expect(factorFor(share)).toBeLessThanOrEqual(3);
+      expect(factorFor(share)).toBeGreaterThanOrEqual(factorFor(Number.NaN));
+    }
+    if (less > 1) expect(factorFor(less)).toBeLessThan(1);
+  },
+);
+
+property.prop([between(1e-3, 1e3), between(-12, 0)], { numRuns: 100 })(
+  "steps of less than a thousand millionth of the way are refused",
+  (interval, power) => {
+    const step = interval * 10 ** power;
+    if (power < -9.001) expect(() => requireStep(step, interval)).toThrow(RangeError);
+    if (power > -8.999) expect(() => requireStep(step, interval)).not.toThrow();
+  },
+);

@@ -12,13 +12,27 @@ export interface PlaneSpan {
 }
 
 /** Points inside a step at which the path is looked at. */
-const INNER = [0.25, 0.5, 0.75] as const;
+export const INNER = [0.25, 0.5, 0.75] as const;
 const SAFETY = 0.9;
 const NARROWEST_SHARE = 1e-9;
 
+/** A step grows and shrinks by no more than this, and shares of the error beyond which it would. */
+const GROWS = 3;
+const SHRINKS = 0.2;
+const LITTLE = (SAFETY / GROWS) ** 3;
+const MUCH = (SAFETY / SHRINKS) ** 3;
+
 /** Factor on a step whose error is this share of what is allowed; what is no number is far too much. */
-const factorFor = (share: number) =>
-  Number.isNaN(share) ? 0.2 : Math.min(3, Math.max(0.2, SAFETY * Math.cbrt(1 / Math.max(share, 1e-6))));
+export const factorFor = (share: number) => {
+  if (share <= LITTLE) return GROWS;
+  return share < MUCH ? SAFETY * Math.cbrt(1 / share) : SHRINKS;
+};
+
+/** @throws RangeError when a step over an interval has become too small to go on */
+export function requireStep(step: number, interval: number): void {
+  if (step <= NARROWEST_SHARE * interval)
+    throw new RangeError(`step: found ${step}, expected the path to allow wider ones`);
+}
 
 /**
  * Follows x and y over an interval by the Runge-Kutta pair of third and second order of Bogacki and Shampine, with
@@ -71,9 +85,7 @@ export function bogackiShampine(
       at = closes ? to : at + step;
       [x, y] = [nextX, nextY];
       [first, last] = [last, first];
-    } else if (step <= NARROWEST_SHARE * (to - from)) {
-      throw new RangeError(`step: found ${step}, expected the path to allow wider ones`);
-    }
+    } else requireStep(step, to - from);
     step = Math.min(widest, step * factor);
   }
   return [x, y];

@@ -13,7 +13,9 @@ import {
 } from "../check/support.test-support.ts";
 import { crankForces } from "../loads/crankForces.ts";
 import { crankpinLoadCycle, cycleValue } from "../loads/crankpinLoadCycle.ts";
-import { type CycleBearing, leastFilmOverCycle, leastFilmOverSamples } from "./leastFilmOverCycle.ts";
+import type { CycleBearing } from "./filmCycle.ts";
+import { leastFilmOverCycle } from "./leastFilmOverCycle.ts";
+import { leastFilmOverSamples } from "./leastFilmOverSamples.ts";
 import { shortBearingEccentricity } from "./shortBearing.ts";
 import { mobilityAt } from "./shortBearingMobility.ts";
 
@@ -156,4 +158,9 @@ test("boundary", () => {
   for (const name of Object.keys(sizes)) refuses(() => leastFilmOverCycle({ ...bigEnd, [name]: 0 }), name);
   refuses(() => leastFilmOverCycle({ ...bigEnd, load: () => ({ x: Number.NaN, y: 0 }) }), "load");
   refuses(() => leastFilmOverCycle({ ...bigEnd, meanTurning: () => Number.NaN }), "meanTurning");
+  const sampled = { ...sizes, load: cycle, meanTurning: -0.5 };
+  for (const name of Object.keys(sizes)) refuses(() => leastFilmOverSamples({ ...sampled, [name]: 0 }), name);
+  const torn = { x: cycle.x, y: cycle.y.with(7, Number.NaN) };
+  refuses(() => leastFilmOverSamples({ ...sampled, load: torn }), "load");
+  refuses(() => leastFilmOverSamples({ ...sampled, meanTurning: Number.NaN }), "meanTurning");
 });
