@@ -21,7 +21,7 @@ export interface DerivedValue {
   readonly inputs: Readonly<Record<string, number>>;
   /** Largest first; only inputs that have a tolerance and matter. */
   readonly spread: readonly Spread[];
-  /** Statistical band beside the worst case; absent where a band has no meaning. */
+  /** Statistical band beside the worst case; absent where a band has no meaning, or no more than the band was asked for. */
   readonly rootSumSquare?: RootSumSquare;
   /** Paths of fields that rest on a documented default. */
   readonly assumed: readonly string[];

@@ -9,6 +9,9 @@ const KEPT = 8192;
 /** By what they rest on; the one that was asked for longest ago comes first. */
 const kept = new Map<string, Derivation>();
 
+/** How much of a derivation is asked for: all of it, or no more than its band. */
+export type Asked = "whole" | "band";
+
 /** What decides a derivation, beside the values. */
 export interface Rests {
   readonly quantity: Quantity;
@@ -28,19 +31,26 @@ export function derivationKey(
   return key;
 }
 
+/** A derivation of no more than the band is kept beside the whole one, under a name of its own. */
+const nameOf = (key: string, asked: Asked) => (asked === "band" ? `band ${key}` : key);
+
 /**
  * A derivation that was made before from the same values. When a builder changes one field, or a part is tried in
- * another place, only what rests on the change is searched anew.
+ * another place, only what rests on the change is searched anew. Where a band is asked for, a whole one serves.
  */
-export function rememberedDerivation(key: string): Derivation | undefined {
-  const result = kept.get(key);
-  if (result !== undefined) keep(key, result);
-  return result;
+export function rememberedDerivation(key: string, asked: Asked): Derivation | undefined {
+  for (const name of new Set([key, nameOf(key, asked)])) {
+    const result = kept.get(name);
+    if (result === undefined) continue;
+    keep(name, result);
+    return result;
+  }
+  return undefined;
 }
 
 /** Remembers a derivation. What cannot be is said anew each time: its words name values of other quantities. */
-export function rememberDerivation(key: string, result: Derivation): void {
-  if (result.state === "value") keep(key, result);
+export function rememberDerivation(key: string, result: Derivation, asked: Asked): void {
+  if (result.state === "value") keep(nameOf(key, asked), result);
 }
 
 function keep(key: string, result: Derivation): void {

@@ -49,7 +49,7 @@ export function* wordWith(
   catalog: Catalog,
 ): Steps<VerdictWord> {
   // What is measured comes out at its nominal value, so that the engine at single values is the same.
-  const deriver = new Deriver(values, catalog, undefined, chain);
+  const deriver = Deriver.ofBands(values, catalog, chain);
   for (const fact of rule.facts) if (catalog.has(fact)) yield* deriver.derive(fact);
   return decideRule(rule, lookupOf(values, deriver.results));
 }

@@ -69,7 +69,7 @@ export class StateFacts {
         kind === undefined
           ? [wholeValues(this.values)]
           : placesOf(kind, this.values).map((one) => one.values);
-      spots = all.map((values) => ({ values, deriver: new Deriver(values, this.common.catalog) }));
+      spots = all.map((values) => ({ values, deriver: Deriver.ofBands(values, this.common.catalog) }));
       this.spots.set(kind, spots);
     }
     return spots;

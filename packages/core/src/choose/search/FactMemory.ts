@@ -61,7 +61,7 @@ export class FactMemory {
     this.found += 1;
     const values = this.valuesOf(chosen);
     return this.catalog.has(fact)
-      ? factOfDerivation(finish(new Deriver(values, this.catalog).derive(fact)))
+      ? factOfDerivation(finish(Deriver.ofBands(values, this.catalog).derive(fact)))
       : factOfField(fact, values.get(fact));
   }
 

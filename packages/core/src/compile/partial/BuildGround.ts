@@ -54,7 +54,7 @@ export class BuildGround implements StagedGround {
 
   derive(slot: number): void {
     this.derived += 1;
-    this.deriver ??= new Deriver(this.given, quantities);
+    this.deriver ??= Deriver.ofBands(this.given, quantities);
     const name = this.compiled.slots.names[slot]!;
     this.compiled.facts.set(slot, factOfDerivation(finish(this.deriver.derive(name))));
     this.waits[slot] = 0;
@@ -62,7 +62,7 @@ export class BuildGround implements StagedGround {
 
   /** The fact of a name, worked out where that is still to be done. */
   fact(name: string) {
-    this.deriver ??= new Deriver(this.given, quantities);
+    this.deriver ??= Deriver.ofBands(this.given, quantities);
     return quantities.has(name)
       ? factOfDerivation(finish(this.deriver.derive(name)))
       : factOfField(name, this.given.get(name));

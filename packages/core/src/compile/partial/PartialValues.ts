@@ -58,7 +58,7 @@ export class PartialValues {
 
   /** What is derived of a quantity of the engine as a whole. */
   derive(id: string, chosen: number, options: Int32Array): Derivation {
-    this.own ??= new Deriver(this.whole(chosen, options), quantities);
+    this.own ??= Deriver.ofBands(this.whole(chosen, options), quantities);
     return finish(this.own.derive(id));
   }
 }
