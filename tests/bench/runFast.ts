@@ -88,12 +88,15 @@ function variations(parts: readonly string[], count: number): readonly PartKind[
   }));
 }
 
+/** Parts from which no cycle and no swept rod is worked out, and those from which nearly all is. */
+const LIGHT = ["headGasket", "ringSet", "valveSpring", "flywheel", "damper", "headFastener", "mainFastener"];
+const HEAVY = ["connectingRod", "piston"];
+
+/** What is derived rests on few kinds each, so that it is shared by ever more builds as lists grow. */
 const LISTS: readonly (readonly [count: number, parts: readonly string[]])[] = [
-  [
-    5,
-    ["headGasket", "ringSet", "valveSpring", "flywheel", "damper", "starter", "headFastener", "mainFastener"],
-  ],
-  [3, ["connectingRod", "piston", "headGasket", "valveSpring", "flywheel"]],
+  [5, [...LIGHT, "starter"]],
+  [3, [...HEAVY, "headGasket", "valveSpring", "flywheel"]],
+  [4, [...HEAVY, "rodBearing", ...LIGHT]],
 ];
 
 /** Walks over every combination, and has every verdict of every whole build: nothing is cut. */

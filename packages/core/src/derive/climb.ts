@@ -5,7 +5,7 @@ const MAX_SWEEPS = 6;
 /** Candidates of an input that is not searched inside. */
 const ENDS_AND_NOMINAL = 3;
 /** Gain over the whole spread below which another sweep is not worth its cost. */
-const SETTLED = 1e-5;
+const SETTLED = 1e-4;
 
 /** A value, and the point at which it was met. */
 export interface Found {
