@@ -20,7 +20,26 @@ export function conflictFaults(
     reached.map((value, index) => offBy(wish.aims[index]!, value) / wish.aims[index]!.allowance);
   const grid = [...wish.grid(points)].map((sizes) => missesAt(wish.reached(sizes)));
   const named = solution.conflicts.flatMap(({ aims }) => aims);
-  if (new Set(named).size < named.length) faults.push(`an aim in two conflicts: ${named}`);
+  const holds = (larger: readonly string[], smaller: readonly string[]) =>
+    smaller.every((id) => larger.includes(id));
+  for (const { aims } of solution.conflicts)
+    if (solution.conflicts.filter((other) => holds(aims, other.aims)).length > 1)
+      faults.push(`${aims} holds a smaller conflict`);
+  const canBeMet = (aims: Wish["aims"]): boolean => {
+    const fine = wish.wanted.map((one) => ({ ...one, step: one.step * 1e-6 }));
+    const found = solveAims(values, quantities, fine, aims);
+    if (found.state === "aimless") return true;
+    const witness = found.state === "solved" ? missesAt(wish.reached(found.exact)) : undefined;
+    return aims.every(({ id }) => (witness?.[indexOf(id)] ?? 9) <= 1 + NOISE);
+  };
+  // What no conflict names can be met: the witness is sizes found without steps, tried anew.
+  for (const [first, one] of wish.aims.entries())
+    for (const other of wish.aims.slice(first + 1)) {
+      const pair = [one.id, other.id];
+      const isNamed = solution.conflicts.some(({ aims }) => holds(pair, aims));
+      if (!isNamed && solution.conflicts.length > 0 && !canBeMet([one, other]))
+        faults.push(`${pair} cannot be met and are not named`);
+    }
   for (const { aims, alone } of solution.conflicts) {
     const indices = aims.map(indexOf);
     if (grid.some((misses) => indices.every((index) => misses[index]! <= 1 - NOISE)))
@@ -31,16 +50,9 @@ export function conflictFaults(
       if (grid.some((misses) => misses[indices[0]!]! < nearest * (1 - 1e-3)))
         faults.push(`${aims} comes nearer than ${alone.nearest}`);
     }
-    // Each left out, the others can be met: the witness is sizes found without steps, tried anew.
-    for (const left of aims.length > 1 ? aims : []) {
-      const rest = wish.aims.filter(({ id }) => aims.includes(id) && id !== left);
-      const fine = wish.wanted.map((one) => ({ ...one, step: one.step * 1e-6 }));
-      const found = solveAims(values, quantities, fine, rest);
-      const witness = found.state === "solved" ? missesAt(wish.reached(found.exact)) : undefined;
-      const isIdle = found.state === "aimless";
-      if (!isIdle && !rest.every(({ id }) => (witness?.[indexOf(id)] ?? 9) <= 1 + NOISE))
+    for (const left of aims.length > 1 ? aims : [])
+      if (!canBeMet(wish.aims.filter(({ id }) => aims.includes(id) && id !== left)))
         faults.push(`${aims} without ${left} cannot be met`);
-    }
   }
   const free = wish.aims.flatMap(({ id }, index) => (named.includes(id) ? [] : [index]));
   if (solution.conflicts.length === 0) faults.push("no conflict is named");

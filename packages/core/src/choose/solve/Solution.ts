@@ -59,6 +59,16 @@ export interface SolvedConflict {
   readonly alone?: { readonly nearest?: number; readonly ends: readonly SolvedEnd[] };
 }
 
+/** A dimension that moves along a family of solutions. */
+export interface SolvedMove {
+  readonly path: string;
+  readonly label: string;
+  /** Change for each 1 of the first dimension that moves, both in SI; 1 of the first itself. */
+  readonly change: number;
+  /** To show sizes in. */
+  readonly unit: string;
+}
+
 /** What `solve` found. Plain data; numbers in SI, `unit` is the one to show them in. */
 export type Solution = { readonly build: string } & (
   | {
@@ -68,7 +78,7 @@ export type Solution = { readonly build: string } & (
       /** Where there are other solutions: how many dimensions are free, which move together, and some of them. */
       readonly family?: {
         readonly freedom: number;
-        readonly moves: readonly { readonly path: string; readonly label: string; readonly change: number }[];
+        readonly moves: readonly SolvedMove[];
         readonly members: readonly (readonly SolvedField[])[];
         /** What each member comes to, aim by aim, in the order of `members`. */
         readonly reached: readonly (readonly SolvedAim[])[];
@@ -82,7 +92,7 @@ export type Solution = { readonly build: string } & (
       readonly state: "conflict";
       /** Ids of the fewest aims that cannot be met together: those of the first conflict, all where the steps are to blame. */
       readonly conflict: readonly string[];
-      /** Each aim that cannot be met by itself, then sets that pull against each other; no aim is in two. Empty where the steps are to blame. */
+      /** Each aim that cannot be met by itself, then every set that pulls against each other and holds no smaller one; an aim may be in several. Empty where the steps are to blame. */
       readonly conflicts: readonly SolvedConflict[];
       /** Sizes that meet them exist, but none in the steps that can be ordered. */
       readonly bySteps: boolean;

@@ -57,9 +57,17 @@ export class Trial {
     return this.wanted.filter(({ path }) => roots.has(path));
   }
 
-  /** Whether an aim takes a search of its own at every size that is tried. */
+  /** Whether an aim takes a search of its own, such as one over the crank angle, at every size that is tried. */
   get isDear(): boolean {
-    return this.aims.some(({ id }) => this.catalog.get(id)?.shape === "guarded");
+    return this.aims.some(({ id }) => this.takesSearch(id));
+  }
+
+  private takesSearch(id: string): boolean {
+    const quantity = this.catalog.get(id);
+    if (quantity === undefined) return false;
+    const { shape, formula, cases } = quantity;
+    if (shape === "guarded" && formula === undefined && Object.keys(cases).length === 0) return true;
+    return Object.values(this.chain.finder.routeOf(id).inputs).some((input) => this.takesSearch(input));
   }
 
   sizesAt(point: readonly number[]): readonly number[] {

@@ -31,7 +31,7 @@ function withinText(aim: SolvedAim): string {
   const { kind, wanted, reached, stated, met } = aim;
   if (!met || stated || reached === undefined || print(aim, reached) === print(aim, wanted)) return "";
   if ((kind === "least" && reached >= wanted) || (kind === "most" && reached <= wanted)) return "";
-  return `, within the ${kind === "equal" ? "± " : ""}${allowanceText(aim)} that the steps leave`;
+  return `, within ${kind === "equal" ? "± " : ""}${allowanceText(aim)}: as near as was found on these steps`;
 }
 
 /** An aim, what it comes to, and whether that is as wanted. */

@@ -34,8 +34,10 @@ export function describeConflict({ conflicts, bySteps, stepless, aims }: Unsolve
     const aim = named(first!);
     return alone !== undefined && aim !== undefined
       ? aloneText(aim, alone)
-      : `These aims cannot be met together: ${ids.map((id) => named(id)?.name ?? id).join(", ")}. Any one of them left out, the others can.`;
+      : `These aims cannot be met together: ${ids.map((id) => named(id)?.name ?? id).join(", ")}. Any one of them left out, the others of these can.`;
   });
+  if (conflicts.filter(({ alone }) => alone === undefined).length > 1)
+    lines.push("For a solution, at least one aim of each of these sets must be left out or eased.");
   const without = stepless.map(
     ({ label, step }) => `No step of ${step} lies between the bounds of ${label}.`,
   );

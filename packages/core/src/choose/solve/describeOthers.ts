@@ -1,22 +1,32 @@
 import type { DocumentSection } from "../../report/ReportDocument.ts";
+import { intervalFromSi } from "../../units/convert.ts";
+import { unitOf } from "../../units/findUnit.ts";
+import { formatInterval } from "../../units/formatNumber.ts";
 import { reachedText } from "./describeAim.ts";
-import type { Solution, SolvedField } from "./Solution.ts";
+import type { Solution, SolvedField, SolvedMove } from "./Solution.ts";
 
 type Found = Extract<Solution, { state: "solved" }>;
 
 /** `rod length 148 mm`: of a dimension's label what stands after its part. */
 const sizeText = ({ label, text }: SolvedField): string => `${label.replace(/^.*?: /, "")} ${text}`;
 
+/** Digits of a change. */
+const DIGITS = 4;
+
+/** `+0.4771 cm3`: by what a dimension changes where the leading one grows by 1 of its unit. */
+function changeText({ change, unit }: SolvedMove, lead: SolvedMove): string {
+  const by = change / intervalFromSi(1, unitOf(lead.unit));
+  return `${by >= 0 ? "+" : "−"}${formatInterval(Math.abs(by), unit, { digits: DIGITS })}`;
+}
+
 function introOf(family: NonNullable<Found["family"]>): string {
   const { freedom, moves, members } = family;
   const [lead, ...others] = moves;
-  const words = others.map(
-    ({ label, change }) => `${label} ${change >= 0 ? "+" : "−"}${Math.abs(change).toPrecision(4)}`,
-  );
+  const words = others.map((move) => `${move.label} ${changeText(move, lead!)}`);
   const about =
     freedom > 1
       ? `${freedom} of the dimensions may be chosen freely. State more aims, or choose: some that lie along ${lead!.label}.`
-      : `For each 1 more of ${lead!.label}: ${words.length === 0 ? "nothing else moves" : words.join("; ")} (in one unit for all lengths).`;
+      : `For each ${["1", unitOf(lead!.unit).symbol].filter((one, at, all) => all.indexOf(one) === at).join(" ")} more of ${lead!.label}: ${words.length === 0 ? "nothing else moves" : words.join("; ")}.`;
   return members.length > 0
     ? about
     : `${about} None of those that were tried stands on the steps and keeps to the allowances.`;

@@ -54,9 +54,36 @@ function aloneAt(trial: Trial, aim: Aim, sizes: readonly number[]): Alone {
   return { nearest, ends };
 }
 
+/** Sets of aims that are tried at most; with five aims that is every one. */
+const MOST_TRIED = 64;
+
+/** Every set of so many of some things. */
+function* setsOf<T>(all: readonly T[], size: number, from = 0): Generator<readonly T[], void, void> {
+  if (size === 0) yield [];
+  else
+    for (let first = from; first <= all.length - size; first += 1)
+      for (const rest of setsOf(all, size - 1, first + 1)) yield [all[first]!, ...rest];
+}
+
+/** Sets of aims that pull against each other and hold no smaller such set, the smallest first. */
+function* rivals(trial: Trial): Generator<readonly Aim[], void, void> {
+  const found: (readonly Aim[])[] = [];
+  let tried = 0;
+  for (let size = 2; size <= trial.aims.length; size += 1)
+    for (const aims of setsOf(trial.aims, size)) {
+      if (found.some((smaller) => smaller.every((aim) => aims.includes(aim)))) continue;
+      tried += 1;
+      if (tried > MOST_TRIED) return;
+      if (meetAims(trial.withAims(aims)).off <= MET) continue;
+      found.push(aims);
+      yield aims;
+    }
+}
+
 /**
- * What keeps the aims from being met: first those that cannot be met by themselves, then, among the others, sets that
- * pull against each other and have no aim in common. Empty where all can be met.
+ * What keeps the aims from being met: first those that cannot be met by themselves, then, among the others, every set
+ * that pulls against each other and holds no smaller one; an aim may stand in several. Of very many aims some sets
+ * only, so that every aim that must give way stands in one. Empty where all can be met.
  */
 export function findConflicts(trial: Trial): readonly Conflict[] {
   const conflicts: Conflict[] = [];
@@ -67,6 +94,12 @@ export function findConflicts(trial: Trial): readonly Conflict[] {
     if (off <= MET) continue;
     conflicts.push({ aims: [aim], alone: aloneAt(single, aim, sizes) });
     left.add(aim.id);
+  }
+  const others = trial.without(left);
+  if (others.aims.length < 2 || meetAims(others).off <= MET) return conflicts;
+  for (const aims of rivals(others)) {
+    conflicts.push({ aims });
+    for (const { id } of aims) left.add(id);
   }
   for (;;) {
     const rest = trial.without(left);

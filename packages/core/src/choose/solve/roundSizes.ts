@@ -57,18 +57,19 @@ const closer = (best: Fit, one: Fit): Fit => (one.off < best.off ? one : best);
  * it exactly, until none is free; the rest is rounded. First go those whose steps move the aims most; of the last each
  * is tried.
  * @param freedom how many dimensions may be chosen freely
+ * @param wide steps below and above, of those that may be chosen freely, that are tried
  */
-export function roundFreely(trial: Trial, fit: Fit, freedom: number, reach = 1): Fit {
-  const plain = roundSizes(trial, fit, reach);
+export function roundFreely(trial: Trial, fit: Fit, freedom: number, wide = 1): Fit {
+  const plain = roundSizes(trial, fit);
   if (freedom <= 0) return plain;
   const loose = trial.wanted.flatMap(({ low, high }, index) => (low < high ? [index] : []));
   if (loose.length <= 1) return plain;
   const effects = stepEffects(trial, fit.sizes);
   const [coarsest] = [...loose].sort((a, b) => effects[b]! - effects[a]!);
   const tries = (freedom > 1 ? [coarsest!] : loose).flatMap((index) =>
-    stepsNear(fit.sizes[index]!, trial.wanted[index]!).map((size) => {
+    stepsNear(fit.sizes[index]!, trial.wanted[index]!, wide).map((size) => {
       const held = trial.holding(index, size);
-      return roundFreely(held, fitClose(held, fit.sizes.with(index, size)), freedom - 1, reach);
+      return roundFreely(held, fitClose(held, fit.sizes.with(index, size)), freedom - 1, wide);
     }),
   );
   return tries.reduce(closer, plain);

@@ -84,7 +84,11 @@ export async function solve(input: unknown, options: SolveOptions = {}): Promise
           : {
               family: {
                 freedom: family.freedom,
-                moves: family.moves.map((move) => ({ ...move, label: fieldLabel(move.path) })),
+                moves: family.moves.map((move) => ({
+                  ...move,
+                  label: fieldLabel(move.path),
+                  unit: wanted.find(({ path }) => path === move.path)!.unit,
+                })),
                 members: family.members.map((sizes) => solvedFields(wanted, sizes, sizes)),
                 reached: family.reached.map((aims) => aims.map(solvedAim)),
               },

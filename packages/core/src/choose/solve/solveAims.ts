@@ -14,13 +14,34 @@ import { hasSteps } from "./steps.ts";
 import { Trial, worstMiss } from "./Trial.ts";
 import type { Aim, Wanted } from "./Wanted.ts";
 
+/** Part of what half the finest step does, from which on farther sizes are not worth looking for. */
+const NEAR = 0.1;
+/** Steps to each side that are tried of sizes that may be chosen freely, while their neighbours do not come near enough. */
+const WIDER = [1, 3, 8];
+/** The same where every size that is tried takes a search of its own. */
+const DEAR = [1];
+/** Dimensions that are chosen freely at most when it goes wide: each takes as many descents as the ones before together. */
+const MOST_WIDE = 2;
+
+/** Sizes on steps that miss least by the finest steps: neighbours of the exact ones, then others ever farther off. */
+function roundWidely(finest: Trial, exact: Fit, freedom: number): Fit {
+  const reaches = finest.isDear || freedom === 0 || freedom > MOST_WIDE ? DEAR : WIDER;
+  let best: Fit | undefined;
+  for (const wide of reaches) {
+    const one = roundFreely(finest, exact, freedom, wide);
+    if (best === undefined || one.off < best.off) best = one;
+    if (best.off <= NEAR) break;
+  }
+  return best!;
+}
+
 /** Sizes put on steps: so that they miss least by the finest steps, and where that is too far off, by all of them. */
 function roundedFrom(trial: Trial, exact: Fit) {
   const stepped = allowSteps(trial, exact.sizes);
   const finest = allowFinest(trial, exact.sizes);
   const freedom = exact.off <= MET ? freeDirections(trial, exact.sizes).length : 0;
   const offAt = (sizes: readonly number[]) => worstMiss(stepped.misses(sizes));
-  const { sizes } = roundFreely(finest, exact, freedom);
+  const { sizes } = roundWidely(finest, exact, freedom);
   const rounded = offAt(sizes) <= MET ? { sizes, off: offAt(sizes) } : roundFreely(stepped, exact, freedom);
   return { exact, finest, rounded };
 }
