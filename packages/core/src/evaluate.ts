@@ -17,7 +17,7 @@ export function evaluation(input: unknown, options: EvaluateOptions): Evaluation
  * Evaluates one build: read → derive → judge → report.
  * @param input a build from `readBuildText`, or plain data in the shape of a build file
  * @throws InputError when the input is not a build; RuleError when a given rule cannot be used; SetError
- * when a set is not known or does not fit the rules; RangeError when the
+ * when a set is not known or does not fit the rules; RangeError when there is no such stage, or the
  * number of draws or the seed is not a whole number in its range
  */
 export async function evaluate(input: unknown, options: EvaluateOptions = {}): Promise<Report> {

@@ -13,6 +13,7 @@ import { checkDrawing, type Samples, sampleInSteps } from "../judge/sampleVerdic
 import { asOfStage } from "../judge/unmeasured.ts";
 import { asBuild } from "../read/asBuild.ts";
 import type { Build } from "../read/Build.ts";
+import { checkStage } from "../read/checkStage.ts";
 import type { FieldValue } from "../read/FieldValue.ts";
 import { makeReport } from "../report/makeReport.ts";
 import type { Report, ReportExchange } from "../report/Report.ts";
@@ -50,6 +51,7 @@ export class Evaluation {
    */
   constructor(input: unknown, catalog: RuleCatalog, options: EvaluationOptions) {
     const { stage, sets, quantities: more = [], statistics } = options;
+    checkStage(stage);
     if (statistics !== undefined) checkDrawing(statistics);
     this.options = options;
     this.build = asBuild(input);

@@ -40,13 +40,16 @@ function readWeight(aim: Aim, text: string): number {
 
 /**
  * Reads what combinations are compared by: one aim, or a weight for each of several.
- * @throws DimensionError when a weight is no number, lacks its unit, or none is above zero
+ * @throws DimensionError when a weight is no number, lacks its unit, is of something else, or none is above zero
  */
 export function readWeights(objective: Aim | WeightTexts): Weights {
   if (typeof objective === "string") {
     if (aimNames.includes(objective)) return weightsOf(objective);
     throw new DimensionError(`the objective "${objective}"`, `one of ${aimNames.join(", ")}, or weights`);
   }
+  const unknown = Object.keys(objective).find((name) => !aimNames.some((aim) => aim === name));
+  if (unknown !== undefined)
+    throw new DimensionError(`a weight of "${unknown}"`, `weights of ${aimNames.join(", ")} only`);
   const weights = Object.fromEntries(
     aimNames.map((aim) => [aim, objective[aim] === undefined ? 0 : readWeight(aim, objective[aim])]),
   ) as Record<Aim, number>;

@@ -123,6 +123,8 @@ describe("search", () => {
     expect(await refused({ shard: { part: 3, of: 2 } })).toMatch(
       /shard 3: expected a whole number from 1 to 2/,
     );
+    expect(await refused({ objective: { cost: "1", fun: "2" } as never })).toMatch(/a weight of "fun"/);
+    expect(await refused({ stage: "someday" as never })).toMatch(/stage: found "someday".*choose/);
     expect(await refused({ objective: { mass: "3" } })).toMatch(/a weight of mass without a unit/);
     expect(await refused({ objective: { mass: "3/mm" } })).toMatch(/"mm" as the unit of mass/);
     expect(await refused({ objective: { margin: "3/kg" } })).toMatch(/a unit in the weight of margin/);

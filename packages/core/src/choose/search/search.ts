@@ -4,6 +4,7 @@ import { compileRules } from "../../judge/compileRules.ts";
 import type { StopSignal } from "../../live/refine.ts";
 import { BREATH, takeBreath } from "../../live/takeBreath.ts";
 import { asBuild } from "../../read/asBuild.ts";
+import { checkStage } from "../../read/checkStage.ts";
 import type { Stage } from "../../read/FieldSpec.ts";
 import { applySetTo } from "../../sets/applySetTo.ts";
 import type { PartsList } from "../lists/PartsList.ts";
@@ -73,11 +74,12 @@ const BETWEEN = 250;
  * the order of the build file. A rule that is open or unknown takes nothing out unless that is demanded; the result
  * says of each combination how many are.
  * @throws InputError when build or lists cannot be used together, a part lacks what the objective adds up, or `from` is
- * of another search; DimensionError when weights cannot be read; RangeError when a count or shard is no whole number in
- * its range; RuleError and SetError as `evaluate`
+ * of another search; DimensionError when weights cannot be read; RangeError when there is no such stage, or a count or shard is
+ * no whole number in its range; RuleError and SetError as `evaluate`
  */
 export async function search(options: SearchOptions): Promise<SearchResult> {
   const { signal, onProgress, sets, stage } = options;
+  checkStage(stage);
   const set =
     sets === undefined ? undefined : applySetTo(sets, { rules: options.rules ?? ruleFiles, sets: setFiles });
   const rules = compileRules(set?.rules ?? options.rules ?? ruleFiles).filter(

@@ -57,10 +57,11 @@ const closer = (best: Fit, one: Fit): Fit => (one.off < best.off ? one : best);
  * it exactly, until none is free; the rest is rounded. First go those whose steps move the aims most; of the last each
  * is tried.
  * @param freedom how many dimensions may be chosen freely
+ * @param reach steps below and above each of the others that are tried
  * @param wide steps below and above, of those that may be chosen freely, that are tried
  */
-export function roundFreely(trial: Trial, fit: Fit, freedom: number, wide = 1): Fit {
-  const plain = roundSizes(trial, fit);
+export function roundFreely(trial: Trial, fit: Fit, freedom: number, reach = 1, wide = 1): Fit {
+  const plain = roundSizes(trial, fit, reach);
   if (freedom <= 0) return plain;
   const loose = trial.wanted.flatMap(({ low, high }, index) => (low < high ? [index] : []));
   if (loose.length <= 1) return plain;
@@ -69,7 +70,7 @@ export function roundFreely(trial: Trial, fit: Fit, freedom: number, wide = 1): 
   const tries = (freedom > 1 ? [coarsest!] : loose).flatMap((index) =>
     stepsNear(fit.sizes[index]!, trial.wanted[index]!, wide).map((size) => {
       const held = trial.holding(index, size);
-      return roundFreely(held, fitClose(held, fit.sizes.with(index, size)), freedom - 1, wide);
+      return roundFreely(held, fitClose(held, fit.sizes.with(index, size)), freedom - 1, reach, wide);
     }),
   );
   return tries.reduce(closer, plain);

@@ -28,7 +28,7 @@ function roundWidely(finest: Trial, exact: Fit, freedom: number): Fit {
   const reaches = finest.isDear || freedom === 0 || freedom > MOST_WIDE ? DEAR : WIDER;
   let best: Fit | undefined;
   for (const wide of reaches) {
-    const one = roundFreely(finest, exact, freedom, wide);
+    const one = roundFreely(finest, exact, freedom, 1, wide);
     if (best === undefined || one.off < best.off) best = one;
     if (best.off <= NEAR) break;
   }
@@ -43,7 +43,8 @@ function roundedFrom(trial: Trial, exact: Fit) {
   const offAt = (sizes: readonly number[]) => worstMiss(stepped.misses(sizes));
   const { sizes } = roundWidely(finest, exact, freedom);
   const rounded = offAt(sizes) <= MET ? { sizes, off: offAt(sizes) } : roundFreely(stepped, exact, freedom);
-  return { exact, finest, rounded };
+  // By the finest steps where the sizes came to stand.
+  return { exact, finest: allowFinest(trial, rounded.sizes), rounded };
 }
 
 /** What is known once sizes that meet the aims stand on their steps. */
