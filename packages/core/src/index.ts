@@ -75,6 +75,8 @@ export {
   type VerdictChange,
 } from "./compare/BuildChange.ts";
 export { compareBuilds } from "./compare/compareBuilds.ts";
+export type { JudgedBuild } from "./compare/compareInSteps.ts";
+export { compareReports } from "./compare/compareReports.ts";
 export { describeChange } from "./compare/describeChange.ts";
 export { BriefJudge, type BriefVerdicts } from "./compile/BriefJudge.ts";
 export { ChangingJudge, type ChangingJudgeCounts } from "./compile/ChangingJudge.ts";

@@ -2,7 +2,6 @@ import { useCallback, useEffect, useMemo, useRef, useState } from "preact/hooks"
 import type { DemoText, FormData } from "../protocol.ts";
 import { firstText } from "../state/firstText.ts";
 import { useBench } from "../state/useBench.ts";
-import { ChangePanel } from "./ChangePanel.tsx";
 import { FilePanel } from "./FilePanel.tsx";
 import { FindingList } from "./FindingList.tsx";
 import { later } from "./later.tsx";
@@ -22,6 +21,7 @@ interface Props {
 }
 
 const ChoosingPanel = later(async () => (await import("./choosing/ChoosingPanel.tsx")).default);
+const ComparePanel = later(async () => (await import("./comparing/ComparePanel.tsx")).default);
 const MeasuringPanel = later(async () => (await import("./measuring/MeasuringPanel.tsx")).default);
 const PapersPanel = later(async () => (await import("./papers/PapersPanel.tsx")).default);
 
@@ -120,7 +120,11 @@ export function Workbench({ form, demos }: Props) {
         ),
     },
     { id: "pictures", label: "Pictures", content: () => <PicturePanel text={state.history.text} /> },
-    { id: "change", label: "Compare", content: () => <ChangePanel state={state} actions={actions} /> },
+    {
+      id: "change",
+      label: "Compare",
+      content: () => <ComparePanel demos={demos} state={state} actions={actions} goTo={goTo} />,
+    },
     {
       id: "measuring",
       label: "Measure",

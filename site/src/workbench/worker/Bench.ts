@@ -1,9 +1,7 @@
 import {
   type Build,
   type BuildEdit,
-  compareBuilds,
   countPositions,
-  describeChange,
   describeProblem,
   editBuildText,
   formatProblem,
@@ -12,27 +10,17 @@ import {
   parseSource,
   positionKinds,
   type Report,
-  readBuildText,
   refineBuild,
   withField,
 } from "trialfit";
 import type { TakenSheet, UnitChoice } from "trialfit/papers";
-import type {
-  DocumentView,
-  Entry,
-  FromWorker,
-  JudgeOptions,
-  Places,
-  Taking,
-  ToWorker,
-  Trouble,
-} from "../protocol.ts";
+import type { Entry, FromWorker, JudgeOptions, Places, Taking, ToWorker, Trouble } from "../protocol.ts";
 import { inUnit } from "./inUnit.ts";
+import type { OtherBuild } from "./OtherBuild.ts";
 import { PackReport } from "./PackReport.ts";
 import { readEntries } from "./readEntries.ts";
 import { readWhatCan } from "./readWhatCan.ts";
 import { resized } from "./resized.ts";
-import { viewDocument } from "./viewDocument.ts";
 import { viewReport } from "./viewReport.ts";
 import { writeEntry } from "./writeEntry.ts";
 
@@ -40,6 +28,7 @@ import { writeEntry } from "./writeEntry.ts";
 const OUTDATED = new Error("a newer state of the build has come");
 
 const loadMeasuring = () => import("./measure.ts");
+const loadOther = () => import("./OtherBuild.ts");
 
 /** What readings are asked to be taken by. */
 type ToTake = Extract<ToWorker, { kind: "take" | "sheet" }>;
@@ -60,9 +49,10 @@ export class Bench {
   /** Entries that are read, but not in the text yet. */
   private unwritten: readonly BuildEdit[] = [];
   private options: JudgeOptions = {};
-  private held: Build | undefined;
-  /** Why the build to compare with could not be kept. */
-  private unheld: DocumentView | undefined;
+  /** The file of the build that stands beside this one. */
+  private held: string | undefined;
+  /** The same, once it was read. */
+  private other: OtherBuild | undefined;
   private stop = new AbortController();
   /** Of the page's state that is told last: judged is always what is newest. */
   private revision = 0;
@@ -136,9 +126,8 @@ export class Bench {
         this.measuring = message.units;
         break;
       case "hold":
-        this.held = undefined;
-        this.unheld = undefined;
-        if (message.text !== undefined) this.hold(message.text);
+        this.held = message.text;
+        this.other = undefined;
     }
   }
 
@@ -172,16 +161,6 @@ export class Bench {
       known,
       refused: refused.map(message.kind === "take" ? describeProblem : formatProblem),
     });
-  }
-
-  private hold(text: string): void {
-    try {
-      this.held = readBuildText(text, "the kept build");
-    } catch (error) {
-      if (!(error instanceof InputError)) throw error;
-      const lead = error.problems.map((problem) => ({ text: formatProblem(problem), tone: "bad" as const }));
-      this.unheld = { title: "The build to compare with cannot be read", lead, sections: [], closing: [] };
-    }
   }
 
   private write(path: string, entry: Entry | undefined): void {
@@ -269,10 +248,12 @@ export class Bench {
       this.tell(revision);
       await this.plan(revision);
     }
-    if (this.held === undefined) this.post({ kind: "change", revision, view: this.unheld });
-    else {
-      const change = await compareBuilds(this.held, build, options);
-      this.post({ kind: "change", revision, view: viewDocument(describeChange(change)) });
+    if (this.held !== undefined && last !== undefined) {
+      const { OtherBuild: Other } = await loadOther();
+      signal.throwIfAborted();
+      this.other ??= new Other(this.held);
+      const view = await this.other.beside(build, last, this.options, signal);
+      this.post({ kind: "pair", revision, view });
     }
     if (this.measuring === undefined) return;
     const { stage: _, ...everyStage } = options;

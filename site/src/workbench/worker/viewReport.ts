@@ -1,5 +1,6 @@
 import { confirmationPath, describeReport, mostWanted, type Report, type ReportVerdict } from "trialfit";
 import type { ItemView, ReportView, SectionView } from "../protocol.ts";
+import { countsOf } from "./countsOf.ts";
 import { drawSpread } from "./drawSpread.tsx";
 import { glanceOf } from "./glanceOf.ts";
 import { viewDocument } from "./viewDocument.ts";
@@ -64,7 +65,6 @@ function pendingSection({ pending }: Report): readonly SectionView[] {
 export function viewReport(report: Report): ReportView {
   const byRule = new Map(report.verdicts.map((verdict) => [verdict.rule, verdict]));
   const { sections, ...document } = viewDocument(describeReport(report));
-  const { holds, fails, open, unknown, toConfirm, notApplicable } = report.summary;
   return {
     ...document,
     sections: [
@@ -77,15 +77,7 @@ export function viewReport(report: Report): ReportView {
         }),
       })),
     ],
-    counts: {
-      pending: report.pending?.rules.length ?? 0,
-      fails,
-      open,
-      unknown,
-      toConfirm,
-      holds,
-      notApplicable,
-    },
+    counts: countsOf(report.summary, report.pending),
     wanted: mostWanted(report.verdicts.filter(({ toConfirm }) => !toConfirm)).slice(0, MOST_WANTED),
   };
 }

@@ -250,17 +250,6 @@ describe("the bench", () => {
     expect(last(told, "text").text).toContain("8x mm");
     expect(last(told, "report").view.counts.unknown).toBeGreaterThan(0);
   });
-  test("compares with a kept build, and says so when that cannot be read", async () => {
-    const told = await run(
-      open,
-      { kind: "hold", text: small },
-      { kind: "write", path: "block.bore", entry: { form: "text", text: "89 mm ± 0.01", about: {} } },
-    );
-    const headings = last(told, "change").view!.sections.map(({ heading }) => heading);
-    expect(headings).toContain("Values that changed (1)");
-    const wrong = await run(open, { kind: "hold", text: "a: [" });
-    expect(last(wrong, "change").view!.title).toMatch(/cannot be read/);
-  });
   test("has no report for a file that is none", async () => {
     const told = await run({ ...open, text: "a: [" });
     expect(told.at(-1)!.kind).toBe("unread");
