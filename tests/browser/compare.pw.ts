@@ -73,7 +73,9 @@ test("a demo stands beside it; swapped they change places, and undo takes that b
   const complaints = complaintsOf(page);
   await begin(page);
   await toCompare(page);
-  await page.getByLabel("Beside this build").selectOption({ label: "Harrow Eight (invented)" });
+  await page
+    .getByRole("combobox", { name: "Beside this build" })
+    .selectOption({ label: "Harrow Eight, V8 for circuit racing (invented)" });
   await compared(page);
   const heads = () => table(page).locator("thead").textContent();
   expect(await heads()).toMatch(/This build\s*Bench four\s*The other, a demo, invented\s*Harrow/);
@@ -125,7 +127,9 @@ test("a file or a pasted text stands beside it; what cannot be read is said", as
 test("both mechanisms stand to one scale at one angle", async ({ page }) => {
   await begin(page, demo("larkspur-hill"));
   await toCompare(page);
-  await page.getByLabel("Beside this build").selectOption({ label: "Harrow Eight (invented)" });
+  await page
+    .getByRole("combobox", { name: "Beside this build" })
+    .selectOption({ label: "Harrow Eight, V8 for circuit racing (invented)" });
   await compared(page);
   const pictures = page.getByRole("region", { name: "Both to the same scale" }).getByRole("img");
   await expect(pictures).toHaveCount(2, { timeout: WORK });
@@ -150,17 +154,19 @@ test("fits the width and the paper, reads by keyboard, light and dark, without a
 }) => {
   await begin(page, demo("larkspur-hill"));
   await toCompare(page);
-  await page.getByLabel("Beside this build").selectOption({ label: "Harrow Eight (invented)" });
+  await page
+    .getByRole("combobox", { name: "Beside this build" })
+    .selectOption({ label: "Harrow Eight, V8 for circuit racing (invented)" });
   await compared(page);
   for (const colorScheme of ["light", "dark"] as const) {
     await page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
     await expectAccessible(page, ".comparing");
   }
-  const all = panel(page).getByRole("button", { name: /^Show all \d+: Sizes and words/ });
+  const all = panel(page).getByRole("button", { name: /^Show all \d+\s+of: Sizes and words/ });
   const rows = await table(page).getByRole("row").count();
   await all.focus();
   await page.keyboard.press("Enter");
-  await expect(panel(page).getByRole("button", { name: /^Show the first 12: Sizes/ })).toBeFocused();
+  await expect(panel(page).getByRole("button", { name: /^Show the first 12\s+of: Sizes/ })).toBeFocused();
   expect(await table(page).getByRole("row").count()).toBeGreaterThan(rows + 100);
   // A cell says whose it is where the heads of the columns are out of sight.
   const whose = table(page).locator(".whose").first();

@@ -184,6 +184,7 @@ export type {
 export type { PendingRule, ReportPending } from "./report/ReportPending.ts";
 export { renderMarkdown } from "./report/renderMarkdown.ts";
 export { renderText, type TextStyle } from "./report/renderText.ts";
+export { type DerivationStep, type Derived, type StepInput, stepsTo } from "./report/stepsTo.ts";
 export { applySet } from "./sets/applySet.ts";
 export { explainSet } from "./sets/explainSet.ts";
 export { SetError } from "./sets/findChain.ts";

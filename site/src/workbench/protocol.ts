@@ -108,6 +108,8 @@ export interface ItemView {
   readonly confirmation?: string;
   /** Entries that would settle it, as paths. */
   readonly needs?: readonly string[];
+  /** Quantities whose numbers decide it, by id. */
+  readonly numbers?: readonly string[];
   /** Which inputs spread the compared value, as markup of our own components. */
   readonly spread?: string;
   readonly lines: readonly LineView[];

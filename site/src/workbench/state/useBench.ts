@@ -249,11 +249,11 @@ export function useBench(): readonly [BenchState, BenchActions] {
     const go = (history: History, swaps: boolean) => {
       const { history: before, beside } = latest.current;
       if (history === before || history.text === undefined) return;
-      // A swap is taken back whole: what stood on the bench is what then stood beside it.
-      if (swaps && beside?.text === history.text && before.text !== undefined)
-        compare(swapped(before.text, beside));
       dispatch({ kind: "history", history });
       send({ kind: "open", text: history.text, file: "build.yaml" });
+      // A swap is taken back whole: what stood on the bench is what then stands beside it.
+      if (swaps && beside?.text === history.text && before.text !== undefined)
+        compare(swapped(before.text, beside));
     };
     return {
       open: (text, file, by) => send({ kind: "open", text, file }, by),

@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { DemoText, FormData } from "../protocol.ts";
 import { firstText } from "../state/firstText.ts";
+import { nowOnBench } from "../state/nowOnBench.ts";
 import { useBench } from "../state/useBench.ts";
 import { FilePanel } from "./FilePanel.tsx";
 import { FindingList } from "./FindingList.tsx";
@@ -76,6 +77,8 @@ export function Workbench({ form, demos }: Props) {
     },
     [unfold, wide],
   );
+  const { text = "" } = state.history;
+  useEffect(() => nowOnBench.set(text), [text]);
   const nameOf = useCallback((path: string) => labels.get(path), [labels]);
   const [called, call] = useState(0);
   // Once something was chosen here, what came of it stays in sight.

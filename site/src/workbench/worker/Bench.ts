@@ -4,6 +4,7 @@ import {
   countPositions,
   describeProblem,
   editBuildText,
+  fields,
   formatProblem,
   InputError,
   type PositionKind,
@@ -11,16 +12,27 @@ import {
   positionKinds,
   type Report,
   refineBuild,
+  syntaxOf,
   withField,
 } from "trialfit";
 import type { TakenSheet, UnitChoice } from "trialfit/papers";
-import type { Entry, FromWorker, JudgeOptions, Places, Taking, ToWorker, Trouble } from "../protocol.ts";
+import type {
+  Entry,
+  FromWorker,
+  JudgeOptions,
+  Pieces,
+  Places,
+  Taking,
+  ToWorker,
+  Trouble,
+} from "../protocol.ts";
 import { inUnit } from "./inUnit.ts";
 import type { OtherBuild } from "./OtherBuild.ts";
 import { PackReport } from "./PackReport.ts";
 import { readEntries } from "./readEntries.ts";
 import { readWhatCan } from "./readWhatCan.ts";
 import { resized } from "./resized.ts";
+import { typedWhole } from "./typedWhole.ts";
 import { viewReport } from "./viewReport.ts";
 import { writeEntry } from "./writeEntry.ts";
 
@@ -32,6 +44,16 @@ const loadOther = () => import("./OtherBuild.ts");
 
 /** What readings are asked to be taken by. */
 type ToTake = Extract<ToWorker, { kind: "take" | "sheet" }>;
+
+/** An entry of the form with what was typed whole into the box of a number taken apart, where that can be. */
+function understood(path: string, entry: Entry | undefined): Entry | undefined {
+  const spec = fields.get(path)?.spec;
+  if (entry === undefined || spec?.kind !== "dimension") return entry;
+  const whole = (pieces: Pieces) => typedWhole(pieces, syntaxOf(spec)) ?? pieces;
+  if (entry.form === "pieces") return whole(entry);
+  if (entry.form !== "readings" || entry.beside?.form !== "pieces") return entry;
+  return { ...entry, beside: whole(entry.beside) };
+}
 
 type Post = (message: FromWorker) => void;
 
@@ -105,7 +127,7 @@ export class Bench {
         this.readAgain();
         break;
       case "write":
-        this.write(message.path, message.entry);
+        this.write(message.path, understood(message.path, message.entry));
         break;
       case "put":
         this.unwritten = [

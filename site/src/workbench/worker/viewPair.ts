@@ -44,6 +44,10 @@ function sideOf({ build, summary, pending }: Report): SideView {
   return { name: build.name, sound: summary.sound, counts: countsOf(summary, pending) };
 }
 
+/** A story or a table is not compared by reading all of it. */
+const LONGEST = 120;
+const shortened = (text: string) => (text.length > LONGEST ? `${text.slice(0, LONGEST).trimEnd()}…` : text);
+
 /** A signed difference, with a true minus sign. */
 const signed = (change: number, unit: string, decimals: number): string =>
   `${change < 0 ? "−" : "+"}${formatInterval(Math.abs(change), unit, { decimals })}`;
@@ -79,12 +83,13 @@ function sizeRow(
   const came =
     after === undefined ? "only in the other" : before === undefined ? "only in this build" : undefined;
   const beside = by === undefined ? (others.length === 0 ? "another word" : others.join(", ")) : by;
-  return { path, label, texts: [after, before], taken: both(pair, takenFor), by: came ?? beside };
+  const texts = both([after, before], (text) => (text === undefined ? undefined : shortened(text)));
+  return { path, label, texts, taken: both(pair, takenFor), by: came ?? beside };
 }
 
-/** Ends and middle of both bands: how far they moved, as a share of what they are; the greatest of all where one has none. */
+/** Ends and middle of both bands: how far they moved, as a share of what they are; less than any where one has none. */
 function shift({ before, after }: QuantityChange): number {
-  if (before === undefined || after === undefined) return Number.POSITIVE_INFINITY;
+  if (before === undefined || after === undefined) return -1;
   const ends = ["low", "nominal", "high"] as const;
   const scale = Math.max(...ends.flatMap((end) => [Math.abs(before[end]), Math.abs(after[end])]));
   return Math.max(...ends.map((end) => Math.abs(after[end] - before[end]))) / scale;

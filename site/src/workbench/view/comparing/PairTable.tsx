@@ -78,7 +78,7 @@ function Group<T>({ heading, none, all, row }: GroupProps<T>) {
           <td colSpan={4}>
             <button type="button" class="link" aria-expanded={whole} onClick={() => setWhole(!whole)}>
               {whole ? `Show the first ${FIRST}` : `Show all ${all.length}`}
-              <span class="sr-only">: {heading}</span>
+              <span class="sr-only"> of: {heading}</span>
             </button>
           </td>
         </tr>
