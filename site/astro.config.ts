@@ -4,6 +4,7 @@ import preact from "@astrojs/preact";
 import starlight from "@astrojs/starlight";
 import { defineConfig } from "astro/config";
 import { apiReferences } from "./config/apiReferences.ts";
+import { everyPage } from "./config/everyPage.ts";
 import { offline } from "./config/offline.ts";
 import { securityPolicy } from "./config/securityPolicy.ts";
 import { shrinkScripts } from "./config/shrinkScripts.ts";
@@ -69,6 +70,7 @@ export default defineConfig({
       plugins: apiReferences.map((reference) => reference.plugin),
       sidebar,
     }),
+    everyPage(SITE_BASE),
     securityPolicy(),
     shrinkScripts(),
     offline(SITE_BASE),

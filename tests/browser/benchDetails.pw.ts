@@ -155,3 +155,21 @@ test("a dimension is typed whole into the box of its number, and each piece goes
   await expect(unit).toHaveValue("mm");
   expect(await fileOf(page)).toContain("bore: 95.6 mm");
 });
+
+test("the page says which demo it begins with and that its data is invented, until it is changed", async ({
+  page,
+}) => {
+  await page.goto("/workbench/");
+  await settled(page);
+  const whose = page.locator(".whose-build");
+  await expect(page.locator(".workbench .name")).toHaveText(/^name: (.*)$/m.exec(demo("harrow-eight"))![1]!);
+  await expect(whose).toContainText("A demo build: all of its data is invented.");
+  await unfold(page, "Block");
+  await bore(page).fill("90");
+  await settled(page);
+  await expect(whose).toContainText("It began as a demo build with invented data");
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect(whose).toContainText("A demo build: all of its data is invented.");
+  await begin(page);
+  await expect(whose).toHaveText("Your build, kept in this browser only.");
+});

@@ -175,7 +175,9 @@ test("before it is touched it has asked for no more script than it says", async 
   expect([...sizes.keys()].some((url) => /\/Bench-/.test(url))).toBe(true);
   expect(
     [...sizes.keys()].filter((url) =>
-      /\/(Desk|measure|MeasuringPanel|PapersPanel|ComparePanel|OtherBuild)[-.]/.test(url),
+      /\/(Desk|measure|MeasuringPanel|PapersPanel|ComparePanel|OtherBuild|NumberPanel|traceNumbers)[-.]/.test(
+        url,
+      ),
     ),
   ).toEqual([]);
   expect(total).toBeLessThan(190_000);

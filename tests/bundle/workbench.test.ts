@@ -13,7 +13,7 @@ const MOST = 200_000;
 const MOST_ON_DEMAND = 55_000;
 /** And of what is fetched when somebody has sizes found, or what would make a finding hold. */
 const MOST_TO_CHOOSE = 40_000;
-/** And of what is fetched when somebody puts another build beside this one. */
+/** And of what is fetched when somebody puts another build beside this one, or asks how a number comes about. */
 const MOST_TO_COMPARE = 12_000;
 const PAGE = "workbench/index.html";
 
@@ -28,8 +28,8 @@ const APART = /\/LiveJudge-|\/ui-core\.|^offline\.js$/;
 
 /** What begins finding sizes and changes, on the page and in workers: what only these ask for is theirs. */
 const CHOOSING = /\/(?:ChoosingPanel|RemedyPanel|Told|findSizes|findChanges)[-.]/;
-/** The same of two builds side by side. */
-const COMPARING = /\/(?:ComparePanel|OtherBuild)[-.]/;
+/** The same of two builds side by side, and of how a number comes about. */
+const COMPARING = /\/(?:ComparePanel|OtherBuild|NumberPanel|traceNumbers)[-.]/;
 /** The same of measuring and papers, and of what does any of it. */
 const ON_DEMAND = /\/(?:MeasuringPanel|PapersPanel|PaperDesk|DeskClient|Desk|measure)[-.]/;
 
@@ -74,7 +74,7 @@ describe("the workbench of the built site", () => {
         `${kB(sum(scripts)).padStart(9)} script in ${scripts.length} files, ${kB(sum(files.data))} data in ${files.data.length}`,
         `${kB(sum(onDemand)).padStart(9)} more in ${onDemand.length} files to measure and to write papers`,
         `${kB(sum(toChoose)).padStart(9)} more in ${toChoose.length} files to find sizes and changes`,
-        `${kB(sum(toCompare)).padStart(9)} more in ${toCompare.length} files to put another build beside this one`,
+        `${kB(sum(toCompare)).padStart(9)} more in ${toCompare.length} files to put another build beside this one and to trace numbers`,
       ].join("\n"),
     );
     for (const name of ["worker", "Bench", "Viewer"])
@@ -104,8 +104,8 @@ describe("the workbench of the built site", () => {
     expect([within(toChoose), within([...scripts, ...onDemand])]).toEqual([true, false]);
   });
 
-  it(`fetches at most ${kB(MOST_TO_COMPARE)} more to put another build beside this one`, () => {
-    for (const name of ["ComparePanel", "OtherBuild"])
+  it(`fetches at most ${kB(MOST_TO_COMPARE)} more to put another build beside this one and to trace numbers`, () => {
+    for (const name of ["ComparePanel", "OtherBuild", "NumberPanel", "traceNumbers"])
       expect(toCompare.filter(({ path }) => new RegExp(`/${name}[-.]`).test(path))).toHaveLength(1);
     expect(sum(toCompare)).toBeLessThan(MOST_TO_COMPARE);
     const said = "Findings whose verdict differs";

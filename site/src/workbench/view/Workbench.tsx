@@ -15,6 +15,7 @@ import { useDroppedFile } from "./useDroppedFile.ts";
 import { useUndoKeys } from "./useUndoKeys.ts";
 import { useWide } from "./useWide.ts";
 import { WantedList } from "./WantedList.tsx";
+import { WhoseBuild } from "./WhoseBuild.tsx";
 
 interface Props {
   readonly form: FormData;
@@ -139,6 +140,7 @@ export function Workbench({ form, demos }: Props) {
   return (
     <div class={`workbench ${wide ? "wide" : ""} ${state.done ? "" : "busy"}`}>
       <h2 class="name">{state.name === "" ? "A build" : state.name}</h2>
+      <WhoseBuild state={state} demos={demos} />
       <Toolbar form={form} demos={demos} state={state} actions={actions} />
       {lost !== "" && (
         <p class="trouble" role="alert">

@@ -32,7 +32,7 @@ import { PackReport } from "./PackReport.ts";
 import { readEntries } from "./readEntries.ts";
 import { readWhatCan } from "./readWhatCan.ts";
 import { resized } from "./resized.ts";
-import { typedWhole } from "./typedWhole.ts";
+import { isNumberAlone, typedWhole } from "./typedWhole.ts";
 import { viewReport } from "./viewReport.ts";
 import { writeEntry } from "./writeEntry.ts";
 
@@ -68,6 +68,8 @@ export class Bench {
   private build: Build | undefined;
   private troubles: readonly Trouble[] = [];
   private entries: Readonly<Record<string, Entry>> = {};
+  /** What was typed into the boxes of numbers and is not understood, by path: it stays there until it is changed. */
+  private readonly typed = new Map<string, Pieces>();
   /** Entries that are read, but not in the text yet. */
   private unwritten: readonly BuildEdit[] = [];
   private options: JudgeOptions = {};
@@ -187,6 +189,8 @@ export class Bench {
 
   private write(path: string, entry: Entry | undefined): void {
     const edit = writeEntry(path, entry);
+    if (entry?.form === "pieces" && !isNumberAlone(entry.number)) this.typed.set(path, entry);
+    else this.typed.delete(path);
     this.unwritten = [...this.unwritten, edit];
     const { [path]: _, ...others } = this.entries;
     this.entries = entry === undefined || edit.value === undefined ? others : { ...others, [path]: entry };
@@ -215,10 +219,18 @@ export class Bench {
     this.build = build;
     this.troubles = troubles;
     try {
-      this.entries = readEntries(parseSource(this.text, this.file).data);
+      this.entries = this.withTyped(readEntries(parseSource(this.text, this.file).data));
     } catch {
       this.entries = {};
     }
+  }
+
+  private withTyped(entries: Bench["entries"]): Bench["entries"] {
+    const kept = [...this.typed].filter(([path, { number }]) => {
+      const entry = entries[path];
+      return entry?.form === "text" && entry.text === number.trim();
+    });
+    return kept.length === 0 ? entries : { ...entries, ...Object.fromEntries(kept) };
   }
 
   private tell(revision: number, troubles = this.troubles): void {

@@ -289,6 +289,8 @@ describe("the bench", () => {
       expect(told.troubles[0]?.path, wrong).toBe("block.bore");
       expect(told.troubles[0]?.text, wrong).toMatch(/^Block: finished bore: found .*expected/);
       expect(told.troubles[0]?.text).not.toContain("block.bore");
+      // It stays in the box, so that the next number has its unit beside it.
+      expect(told.entries["block.bore"]).toEqual({ ...before, number: wrong });
     }
   });
   test("says at the entry what cannot be read, and keeps what was typed", async () => {
