@@ -62,11 +62,11 @@ test("the steps are about the build as it is, also after something is typed", as
   const finding = await unfold(page, title);
   await expect(last(finding)).toContainText(printed(small, "deckClearance"), { timeout: WORK });
   await toPart(page, "Crankshaft");
-  await page.getByLabel("Stroke", { exact: true }).fill("92.4");
+  await page.getByLabel("Stroke", { exact: true }).fill("92.04");
   await settled(page);
   // Where the form stands beside the findings, what is open stays open and follows; on a phone it is opened again.
   const again = (await finding.isVisible()) ? finding : await findingsAgain(page, title);
-  const changed = small.replace("stroke: 92 mm", "stroke: 92.4 mm");
+  const changed = small.replace("stroke: 92 mm", "stroke: 92.04 mm");
   expect(printed(changed, "deckClearance")).not.toBe(printed(small, "deckClearance"));
   await expect(last(again)).toContainText(printed(changed, "deckClearance"), { timeout: WORK });
   expect(await fileOf(page)).toBe(changed);

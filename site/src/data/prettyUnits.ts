@@ -18,6 +18,14 @@ export const prettyUnits = (text: string): string =>
     return pretty === "°" ? pretty : `${space}${pretty}`;
   });
 
+/** The same in every text of some plain data. */
+export function prettyView<T>(view: T): T {
+  if (typeof view === "string") return prettyUnits(view) as T & string;
+  if (Array.isArray(view)) return view.map(prettyView) as T & unknown[];
+  if (typeof view !== "object" || view === null) return view;
+  return Object.fromEntries(Object.entries(view).map(([key, value]) => [key, prettyView(value)])) as T;
+}
+
 /** Whatever holds what is typed, computed or copied, not read: its text stays as it is. */
 const KEPT = "code|pre|script|style|textarea|option|math|kbd|samp";
 const PIECES = new RegExp(`<(${KEPT})\\b[^>]*>[\\s\\S]*?</\\1>|<[^>]*>|[^<]+`, "gi");

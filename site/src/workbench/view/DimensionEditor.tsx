@@ -1,3 +1,4 @@
+import { prettyUnit } from "../../data/prettyUnit.ts";
 import type { FormField, Pieces } from "../protocol.ts";
 
 interface Props {
@@ -40,12 +41,12 @@ export function DimensionEditor({ field, entry, id, describedBy, wrong, write, t
         >
           {units.map((unit) => (
             <option key={unit} value={unit}>
-              {unit}
+              {prettyUnit(unit)}
             </option>
           ))}
         </select>
       ) : (
-        <span class="unit">{entry.unit === "1" ? "" : entry.unit}</span>
+        <span class="unit">{entry.unit === "1" ? "" : prettyUnit(entry.unit)}</span>
       )}
       {words !== undefined && (
         <select

@@ -1,4 +1,5 @@
 import { type Build, compareReports, type JudgedBuild, type Report, refineBuild } from "trialfit";
+import { prettyView } from "../../data/prettyUnits.ts";
 import type { ChoosingGround } from "../choosingProtocol.ts";
 import type { PairView } from "../pairProtocol.ts";
 import { judgedBy } from "./judgedBy.ts";
@@ -31,7 +32,7 @@ export class OtherBuild {
       { build: other, report: await this.report(other, by, signal) },
     ];
     const change = await compareReports(sides[1], sides[0], signal);
-    return viewPair(change, [sides[0].report, sides[1].report], troubles);
+    return prettyView(viewPair(change, [sides[0].report, sides[1].report], troubles));
   }
 
   private async report(build: Build, by: By, signal: AbortSignal): Promise<Report> {

@@ -1,5 +1,6 @@
 import { render } from "preact-render-to-string";
 import { Nominals } from "trialfit";
+import { prettyMarkup } from "../../data/prettyUnits.ts";
 import { Mechanism } from "../../pictures/Mechanism.tsx";
 import { commonBox } from "../../pictures/scene/commonBox.ts";
 import { nearestScene } from "../../pictures/scene/nearestScene.ts";
@@ -35,7 +36,9 @@ export class PairViewer {
     const [bench = "", other = ""] = this.known.map(({ name }, at) => {
       const scene = scenes[at];
       if (scene === undefined) return "";
-      return render(<Mechanism scene={scene} name={name} {...(frame === undefined ? {} : { frame })} />);
+      return prettyMarkup(
+        render(<Mechanism scene={scene} name={name} {...(frame === undefined ? {} : { frame })} />),
+      );
     });
     return [bench, other];
   }

@@ -1,5 +1,7 @@
-import { render } from "preact-render-to-string";
+import type { VNode } from "preact";
+import { render as renderWhole } from "preact-render-to-string";
 import { type Build, Nominals, type Trace, type TraceValue, traceKinds, traceOverTurn } from "trialfit";
+import { prettyMarkup } from "../../data/prettyUnits.ts";
 import { CurveChart } from "../../pictures/CurveChart.tsx";
 import { DeckStack } from "../../pictures/DeckStack.tsx";
 import { CurveTable, TABLE_TITLE } from "../../pictures/draw/CurveTable.tsx";
@@ -15,6 +17,8 @@ import type { Choice, Drawing, FromViewer, ToViewer, View } from "../protocol.ts
 import { charts } from "./charts.ts";
 import { PairViewer } from "./PairViewer.tsx";
 import { readWhatCan } from "./readWhatCan.ts";
+
+const render = (picture: VNode) => prettyMarkup(renderWhole(picture));
 
 /** Draws the build that the page shows, at the angle at which it is turned. */
 export class Viewer {

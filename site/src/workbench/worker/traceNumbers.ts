@@ -8,6 +8,7 @@ import {
   stepsTo,
 } from "trialfit";
 import { printInput } from "../../data/inputValue.ts";
+import { prettyUnits, prettyView } from "../../data/prettyUnits.ts";
 import type { FromTrace, ToTrace, TraceInput, TraceStepView, TraceView } from "../traceProtocol.ts";
 import { parseFormula } from "./parseFormula.ts";
 import { readWhatCan } from "./readWhatCan.ts";
@@ -35,7 +36,9 @@ function viewStep(step: DerivationStep, numberOf: ReadonlyMap<string, number>): 
   const { id, name, symbol, unit, decimals, formula, method, inputs, beside, takenFor, value } = step;
   const quantity = quantities.get(id)!;
   const read = formula === undefined ? undefined : parseFormula(formula);
-  const known = new Map(inputs.map((one) => [one.symbol, printInput(quantity, one.symbol, one.value)]));
+  const known = new Map(
+    inputs.map((one) => [one.symbol, prettyUnits(printInput(quantity, one.symbol, one.value))]),
+  );
   const setNumber = (letter: string) =>
     known.has(letter) ? valueMath(known.get(letter)!) : symbolMath(letter);
   const line = (label: string, inner: string) => mathBox(label, `${symbolMath(symbol)}<mo>=</mo>${inner}`);
@@ -87,6 +90,6 @@ export function traceNumbers({ ground, ids }: Omit<ToTrace, "kind">): FromTrace[
   const nominals = nominalsOf(ground);
   if (nominals === undefined) return {};
   return Object.fromEntries(
-    ids.filter((id) => quantities.has(id)).map((id) => [id, viewTrace(nominals, id)]),
+    ids.filter((id) => quantities.has(id)).map((id) => [id, prettyView(viewTrace(nominals, id))]),
   );
 }
