@@ -11,8 +11,8 @@ const PARTS = 8;
 /** Parts that a test run visits: every page takes minutes, so all of them only when asked for. */
 const VISITED = process.env.TRIALFIT_PAGES === "all" ? PARTS : 2;
 /** What the page "Every page" lists, in its order. */
-const list = /<div class="every-page[\s\S]*$/.exec(pageText("/pages/"))?.[0].split("</main>")[0] ?? "";
-const listed = [...list.matchAll(/<a href="(\/[^"#]*)"/g)].map((match) => match[1]!);
+const lists = pageText("/pages/").match(/<ul class="plain-list pages">.*?<\/ul>/gs) ?? [];
+const listed = lists.flatMap((list) => [...list.matchAll(/<a href="([^"]*)"/g)].map((match) => match[1]!));
 const axeScript = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 /** What the page says of itself, in the page. */

@@ -30,6 +30,9 @@ describe("units as people print them", () => {
     expect(prettyMarkup('<p title="3 deg">3 deg <code>3 deg</code></p><option>3 deg</option>')).toBe(
       '<p title="3 deg">3° <code>3 deg</code></p><option>3 deg</option>',
     );
+    expect(prettyMarkup('<svg role="img" aria-label="at 3 deg"><text>3 deg</text></svg>')).toBe(
+      '<svg role="img" aria-label="at 3°"><text>3°</text></svg>',
+    );
     expect(prettyMarkup("<pre><span>1 um</span> 2 um</pre><b>2 um</b>")).toBe(
       "<pre><span>1 um</span> 2 um</pre><b>2 µm</b>",
     );

@@ -30,6 +30,18 @@ export function prettyView<T>(view: T): T {
 const KEPT = "code|pre|script|style|textarea|option|math|kbd|samp";
 const PIECES = new RegExp(`<(${KEPT})\\b[^>]*>[\\s\\S]*?</\\1>|<[^>]*>|[^<]+`, "gi");
 
-/** The same in the texts of some markup; tags, and what is typed, computed or copied, stay as they are. */
+/** Texts of tags that are read aloud. */
+const SPOKEN = /(?<=\saria-label=")[^"]*/g;
+
+/**
+ * The same in the texts of some markup, and in what is read aloud of its tags; what is typed, computed or copied stays
+ * as it is.
+ */
 export const prettyMarkup = (html: string): string =>
-  html.replace(PIECES, (piece) => (piece.startsWith("<") ? piece : prettyUnits(piece)));
+  html.replace(PIECES, (piece, kept: string | undefined) =>
+    kept !== undefined
+      ? piece
+      : piece.startsWith("<")
+        ? piece.replace(SPOKEN, prettyUnits)
+        : prettyUnits(piece),
+  );

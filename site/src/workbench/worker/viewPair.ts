@@ -96,7 +96,7 @@ function shift({ before, after }: QuantityChange): number {
 }
 
 function causeView({ path, change }: Cause, { name, unit, decimals }: QuantityChange): CauseView {
-  return { path, label: fieldLabel(path), text: `${name} ${signed(change, unit, decimals + 1)}` };
+  return { path, label: fieldLabel(path), text: `${name} ${signed(change, unit, decimals)}` };
 }
 
 const telling = (causes: readonly Cause[]): readonly Cause[] =>
@@ -145,7 +145,7 @@ function numberRow(one: QuantityChange): NumberRow {
     ...few(
       telling(one.causes).map((cause) => ({
         ...causeView(cause, one),
-        text: signed(cause.change, unit, decimals + 1),
+        text: signed(cause.change, unit, decimals),
       })),
     ),
   };

@@ -96,7 +96,7 @@ function Causes({ causes, others, goTo }: CausesView & Pick<Props, "goTo">) {
           <button type="button" class="link" onClick={() => goTo(path)}>
             {label}
           </button>
-          {text !== undefined && <span class="number">: {text}</span>}
+          {text !== undefined && <span class="effect number">{text}</span>}
         </li>
       ))}
       {others > 0 && <li class="quiet">and {others} more</li>}
