@@ -57,6 +57,7 @@ function FindingBody({ item, nameOf, goTo, said, troubles, asking, ask, actions 
       {numbers !== undefined && (
         <Fold
           class="more"
+          remember={`number of ${id}`}
           summary={
             <>
               How the number comes about<span class="sr-only">: {item.title}</span>
@@ -101,7 +102,12 @@ function Finding(props: Props) {
     </>
   );
   return (
-    <Fold class="finding" summary={summary} forced={props.printing && ASKING.has(word)}>
+    <Fold
+      class="finding"
+      remember={`finding ${props.item.id ?? title}`}
+      summary={summary}
+      forced={props.printing && ASKING.has(word)}
+    >
       {() => <FindingBody {...props} />}
     </Fold>
   );

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { compareBuilds, evaluate, printBand, readBuildText } from "trialfit";
 import { describe, expect, it } from "vitest";
+import { prettyUnits } from "../../data/prettyUnits.ts";
 import type { PairView } from "../pairProtocol.ts";
 import type { FromWorker } from "../protocol.ts";
 import { Bench } from "./Bench.ts";
@@ -92,7 +93,7 @@ describe("two builds side by side", () => {
     const shares = numbers.map(({ id, texts, causes }) => {
       const { before, after, unit, decimals } = change.quantities.find((one) => one.id === id)!;
       if (before === undefined || after === undefined) return -1;
-      expect(texts).toEqual([printBand(after, unit, decimals), printBand(before, unit, decimals)]);
+      expect(texts).toEqual([after, before].map((span) => prettyUnits(printBand(span, unit, decimals))));
       if (after.nominal !== before.nominal) expect(causes[0]?.path).toBe("crankshaft.stroke");
       const ends = ["low", "nominal", "high"] as const;
       const scale = Math.max(...ends.flatMap((end) => [Math.abs(before[end]), Math.abs(after[end])]));

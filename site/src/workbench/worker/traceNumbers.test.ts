@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { formatNumber, Nominals, quantities, readBuildText } from "trialfit";
 import { describe, expect, it } from "vitest";
+import { prettyUnits } from "../../data/prettyUnits.ts";
 import type { FromDesk } from "../deskProtocol.ts";
 import { Desk } from "./Desk.ts";
 import { traceNumbers } from "./traceNumbers.ts";
@@ -25,7 +26,10 @@ describe("how numbers of a build come about", () => {
       const { unit, decimals } = quantities.get(id)!;
       const size = nominals.size(id);
       if (size !== undefined)
-        expect(trace.steps.at(-1)).toMatchObject({ id, value: formatNumber(size, unit, { decimals }) });
+        expect(trace.steps.at(-1)).toMatchObject({
+          id,
+          value: prettyUnits(formatNumber(size, unit, { decimals })),
+        });
       for (const [at, step] of trace.steps.entries()) {
         expect(step.formula ?? step.method).toBeDefined();
         for (const { step: before, path } of step.inputs) {
