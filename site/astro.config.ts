@@ -4,7 +4,9 @@ import preact from "@astrojs/preact";
 import starlight from "@astrojs/starlight";
 import { defineConfig } from "astro/config";
 import { apiReferences } from "./config/apiReferences.ts";
+import { everyPage } from "./config/everyPage.ts";
 import { offline } from "./config/offline.ts";
+import { prettyPages } from "./config/prettyPages.ts";
 import { securityPolicy } from "./config/securityPolicy.ts";
 import { shrinkScripts } from "./config/shrinkScripts.ts";
 import { sidebar } from "./config/sidebar.ts";
@@ -69,6 +71,8 @@ export default defineConfig({
       plugins: apiReferences.map((reference) => reference.plugin),
       sidebar,
     }),
+    prettyPages(),
+    everyPage(SITE_BASE),
     securityPolicy(),
     shrinkScripts(),
     offline(SITE_BASE),

@@ -25,7 +25,7 @@ const shared = {
   name: "shared",
   minShareCount: 2,
   entriesAware: true,
-  entriesAwareMergeThreshold: 30_000,
+  entriesAwareMergeThreshold: 50_000,
 };
 
 const chunkFileNames = ({ name }: { readonly name: string }) => `_astro/${chunkName(name)}-[hash].js`;

@@ -119,3 +119,57 @@ test("a pasted build is taken back by the keys", async ({ page, context }) => {
   await expect(page.locator(".workbench .name")).toHaveText(/Larkspur Hill/, { timeout: WORK });
   expect(await fileOf(page)).toBe(tables);
 });
+
+test("a dimension is typed whole into the box of its number, and each piece goes to its own", async ({
+  page,
+}) => {
+  await begin(page);
+  await unfold(page, "Block");
+  const unit = page.getByLabel("Finished bore: unit", { exact: true });
+  const tolerance = page.getByLabel("Finished bore: tolerance, plus or minus", { exact: true });
+  const type = async (text: string) => {
+    await bore(page).fill(text);
+    await bore(page).press("Tab");
+    await settled(page);
+  };
+  await type("3.7 in");
+  await expect(bore(page)).toHaveValue("3.7");
+  await expect(unit).toHaveValue("in");
+  await expect(tolerance).toHaveValue("0.000393700787");
+  await type("95.5 mm +0.02/-0.01");
+  await expect(bore(page)).toHaveValue("95.5");
+  await expect(unit).toHaveValue("mm");
+  await expect(tolerance).toHaveValue("+0.02/-0.01");
+  await type("95.6 ± 0.02");
+  await expect(bore(page)).toHaveValue("95.6");
+  await expect(tolerance).toHaveValue("0.02");
+  await expect(page.locator("#field-block-bore-trouble")).toHaveCount(0);
+  await type("95.6 millimetre or so");
+  const trouble = page.locator("#field-block-bore-trouble");
+  await expect(trouble).toContainText(/^Block: finished bore: found .*unknown unit or word/);
+  await expect(trouble).not.toContainText("block.bore");
+  await expect(bore(page)).toHaveValue("95.6 millimetre or so");
+  await expect(bore(page)).toHaveAttribute("aria-invalid", "true");
+  await type("95.6");
+  await expect(trouble).toHaveCount(0);
+  await expect(unit).toHaveValue("mm");
+  expect(await fileOf(page)).toContain("bore: 95.6 mm");
+});
+
+test("the page says which demo it begins with and that its data is invented, until it is changed", async ({
+  page,
+}) => {
+  await page.goto("/workbench/");
+  await settled(page);
+  const whose = page.locator(".whose-build");
+  await expect(page.locator(".workbench .name")).toHaveText(/^name: (.*)$/m.exec(demo("harrow-eight"))![1]!);
+  await expect(whose).toContainText("A demo build: all of its data is invented.");
+  await unfold(page, "Block");
+  await bore(page).fill("90");
+  await settled(page);
+  await expect(whose).toContainText("It began as a demo build with invented data");
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect(whose).toContainText("A demo build: all of its data is invented.");
+  await begin(page);
+  await expect(whose).toHaveText("Your build, kept in this browser only.");
+});

@@ -4,12 +4,15 @@ import { expect, type Page, test } from "@playwright/test";
 import { ruleFiles } from "@trialfit/rules";
 import type { AxeResults, RunOptions } from "axe-core";
 import { quantities } from "trialfit";
-import { sitePages } from "../site/sitePages.ts";
+import { pageText, sitePages } from "../site/sitePages.ts";
 
 /** Every page is visited once; parts run beside each other, each through its share of all kinds of pages. */
 const PARTS = 8;
 /** Parts that a test run visits: every page takes minutes, so all of them only when asked for. */
 const VISITED = process.env.TRIALFIT_PAGES === "all" ? PARTS : 2;
+/** What the page "Every page" lists, in its order. */
+const lists = pageText("/pages/").match(/<ul class="plain-list pages">.*?<\/ul>/gs) ?? [];
+const listed = lists.flatMap((list) => [...list.matchAll(/<a href="([^"]*)"/g)].map((match) => match[1]!));
 const axeScript = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 /** What the page says of itself, in the page. */
@@ -50,11 +53,24 @@ async function faultsOf(page: Page, path: string, whole: boolean): Promise<reado
   ];
 }
 
+test("the page that lists every page has every file that was built, once, and counts them", async ({
+  page,
+}) => {
+  expect([...listed].sort()).toEqual([...sitePages]);
+  await page.goto("/");
+  await page.getByRole("link", { name: "Every page" }).click();
+  await expect(page.getByRole("heading", { level: 1, name: "Every page" })).toBeVisible();
+  await expect(page.getByText(`${sitePages.length} pages`, { exact: true })).toBeVisible();
+  const rules = page.getByRole("heading", { level: 2, name: /^Rule/ });
+  // The rules, and the page of all of them.
+  await expect(rules).toContainText(`(${ruleFiles.length + 1})`);
+});
+
 test.describe("every page of the site: accessible, within its policy, asking nothing of another host", () => {
   test.describe.configure({ mode: "parallel", timeout: 1_800_000 });
   for (let part = 0; part < VISITED; part += 1) {
     test(`part ${part + 1} of ${PARTS}`, async ({ page, baseURL }) => {
-      const share = sitePages.filter((_, index) => index % PARTS === part);
+      const share = listed.filter((_, index) => index % PARTS === part);
       const faults: string[] = [];
       let path = "";
       const note = (what: string) => faults.push(`${path}: ${what}`);

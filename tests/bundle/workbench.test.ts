@@ -7,12 +7,14 @@ import { describe, expect, it } from "vitest";
 import { dist } from "../site/sitePages.ts";
 import { type PageFile, pageFiles } from "./pageFiles.ts";
 
-/** Compressed bytes of script that the workbench may have: to fill in a build, judge it, draw it and compare it. */
+/** Compressed bytes of script that the workbench may have: to fill in a build, judge it and draw it. */
 const MOST = 200_000;
-/** The same of what is fetched when somebody measures or has papers written. */
-const MOST_ON_DEMAND = 53_000;
+/** The same of what is fetched when somebody measures or has papers written, which compare two states too. */
+const MOST_ON_DEMAND = 55_000;
 /** And of what is fetched when somebody has sizes found, or what would make a finding hold. */
 const MOST_TO_CHOOSE = 40_000;
+/** And of what is fetched when somebody puts another build beside this one, or asks how a number comes about. */
+const MOST_TO_COMPARE = 12_000;
 const PAGE = "workbench/index.html";
 
 const sum = (files: readonly PageFile[]) => files.reduce((total, { gzip }) => total + gzip, 0);
@@ -26,6 +28,8 @@ const APART = /\/LiveJudge-|\/ui-core\.|^offline\.js$/;
 
 /** What begins finding sizes and changes, on the page and in workers: what only these ask for is theirs. */
 const CHOOSING = /\/(?:ChoosingPanel|RemedyPanel|Told|findSizes|findChanges)[-.]/;
+/** The same of two builds side by side, and of how a number comes about. */
+const COMPARING = /\/(?:ComparePanel|OtherBuild|NumberPanel|traceNumbers)[-.]/;
 /** The same of measuring and papers, and of what does any of it. */
 const ON_DEMAND = /\/(?:MeasuringPanel|PapersPanel|PaperDesk|DeskClient|Desk|measure)[-.]/;
 
@@ -38,16 +42,25 @@ describe("the workbench of the built site", () => {
     const paths = pageFiles(dist, PAGE, all).scripts.map(({ path }) => path);
     return new Set(paths.filter((path) => !begun.some((one) => one.test(path))));
   };
-  const own = without(ON_DEMAND, CHOOSING);
+  const own = without(ON_DEMAND, CHOOSING, COMPARING);
   const notToChoose = without(CHOOSING);
-  const isOnDemand = ({ path }: PageFile) => !own.has(path) && notToChoose.has(path);
+  const notToCompare = without(COMPARING);
+  const isToCompare = ({ path }: PageFile) => !notToCompare.has(path);
+  const isOnDemand = ({ path }: PageFile) =>
+    !own.has(path) && notToChoose.has(path) && notToCompare.has(path);
   const isToChoose = ({ path }: PageFile) => !notToChoose.has(path);
   const every = files.scripts.filter((one) => !isApart(one));
   const scripts = every.filter(({ path }) => own.has(path));
   const onDemand = every.filter(isOnDemand);
   const toChoose = every.filter(isToChoose);
-  const mark = (one: PageFile) =>
-    isApart(one) ? " (apart)" : isToChoose(one) ? " (to choose)" : isOnDemand(one) ? " (on demand)" : "";
+  const toCompare = every.filter(isToCompare);
+  const kinds = [
+    [isApart, " (apart)"],
+    [isToChoose, " (to choose)"],
+    [isToCompare, " (to compare)"],
+    [isOnDemand, " (on demand)"],
+  ] as const;
+  const mark = (one: PageFile) => kinds.find(([is]) => is(one))?.[1] ?? "";
   const read = (all: readonly PageFile[]) =>
     all
       .filter(({ path }) => path !== "inline.js")
@@ -61,6 +74,7 @@ describe("the workbench of the built site", () => {
         `${kB(sum(scripts)).padStart(9)} script in ${scripts.length} files, ${kB(sum(files.data))} data in ${files.data.length}`,
         `${kB(sum(onDemand)).padStart(9)} more in ${onDemand.length} files to measure and to write papers`,
         `${kB(sum(toChoose)).padStart(9)} more in ${toChoose.length} files to find sizes and changes`,
+        `${kB(sum(toCompare)).padStart(9)} more in ${toCompare.length} files to put another build beside this one and to trace numbers`,
       ].join("\n"),
     );
     for (const name of ["worker", "Bench", "Viewer"])
@@ -88,6 +102,15 @@ describe("the workbench of the built site", () => {
     const said = "unachievable by one dimension alone";
     const within = (all: readonly PageFile[]) => read(all).includes(said);
     expect([within(toChoose), within([...scripts, ...onDemand])]).toEqual([true, false]);
+  });
+
+  it(`fetches at most ${kB(MOST_TO_COMPARE)} more to put another build beside this one and to trace numbers`, () => {
+    for (const name of ["ComparePanel", "OtherBuild", "NumberPanel", "traceNumbers"])
+      expect(toCompare.filter(({ path }) => new RegExp(`/${name}[-.]`).test(path))).toHaveLength(1);
+    expect(sum(toCompare)).toBeLessThan(MOST_TO_COMPARE);
+    const said = "Findings whose verdict differs";
+    const within = (all: readonly PageFile[]) => read(all).includes(said);
+    expect([within(toCompare), within([...scripts, ...onDemand, ...toChoose])]).toEqual([true, false]);
   });
 
   it("has the catalog and what people read of quantities as data", () => {

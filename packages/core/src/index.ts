@@ -75,6 +75,8 @@ export {
   type VerdictChange,
 } from "./compare/BuildChange.ts";
 export { compareBuilds } from "./compare/compareBuilds.ts";
+export type { JudgedBuild } from "./compare/compareInSteps.ts";
+export { compareReports } from "./compare/compareReports.ts";
 export { describeChange } from "./compare/describeChange.ts";
 export { BriefJudge, type BriefVerdicts } from "./compile/BriefJudge.ts";
 export { ChangingJudge, type ChangingJudgeCounts } from "./compile/ChangingJudge.ts";
@@ -182,6 +184,7 @@ export type {
 export type { PendingRule, ReportPending } from "./report/ReportPending.ts";
 export { renderMarkdown } from "./report/renderMarkdown.ts";
 export { renderText, type TextStyle } from "./report/renderText.ts";
+export { type DerivationStep, type Derived, type StepInput, stepsTo } from "./report/stepsTo.ts";
 export { applySet } from "./sets/applySet.ts";
 export { explainSet } from "./sets/explainSet.ts";
 export { SetError } from "./sets/findChain.ts";

@@ -1,10 +1,11 @@
 import { factType, formatNumber, type Quantity, quantities } from "trialfit";
+import { prettyUnit } from "./prettyUnit.ts";
 
 /** Unit in which a number of the build is shown, in words where it has none. */
 export function inputUnit(name: string): string {
   const type = factType(name);
   if (type?.kind !== "number") return "";
-  return type.unit === "1" ? "plain number" : type.unit;
+  return type.unit === "1" ? "plain number" : prettyUnit(type.unit);
 }
 
 /** The value of an input as it goes into a formula, in the unit of its kind; a temperature is absolute there. */

@@ -4,6 +4,8 @@ import type { VerdictView } from "../data/verdictView.ts";
 export interface LiveProblem {
   /** Path of the field; empty where it is the build as a whole. */
   readonly path: string;
+  /** What people call it. */
+  readonly label: string;
   readonly text: string;
 }
 

@@ -1,6 +1,15 @@
 import { ruleFiles } from "@trialfit/rules";
-import { describeProblem, evaluate, InputError, type Problem, parseSource, readBuild } from "trialfit";
+import {
+  describeProblem,
+  evaluate,
+  fieldLabel,
+  InputError,
+  type Problem,
+  parseSource,
+  readBuild,
+} from "trialfit";
 import { demoFiles } from "../data/demoFiles.ts";
+import { prettyView } from "../data/prettyUnits.ts";
 import { verdictView } from "../data/verdictView.ts";
 import { sentence } from "../data/words.ts";
 import { confirmationRule } from "./confirmationRule.ts";
@@ -26,6 +35,7 @@ function setField(data: Tree, path: string, text: string | undefined): void {
 
 const problemOf = (problem: Problem): LiveProblem => ({
   path: problem.field,
+  label: problem.field === "" ? "" : fieldLabel(problem.field),
   text: sentence(describeProblem(problem)),
 });
 
@@ -41,7 +51,7 @@ export async function judgeChanged({ number, rule, demo, changes }: LiveRequest)
   for (const [path, entry] of Object.entries(changes)) setField(data, path, entry);
   try {
     const report = await evaluate(readBuild(data, demo), { rules: [file] });
-    return { number, view: verdictView(report.verdicts[0]!) };
+    return { number, view: prettyView(verdictView(report.verdicts[0]!)) };
   } catch (error) {
     if (error instanceof InputError) return { number, problems: error.problems.map(problemOf) };
     throw error;

@@ -25,7 +25,7 @@ export function startSession(host: HTMLElement, form: HTMLFormElement): void {
   const complain = (problems: readonly LiveProblem[]) => {
     for (const field of fields) field.report(problems.find(({ path }) => path === field.path)?.text);
     const others = problems.filter(({ path }) => !fields.some((field) => field.path === path));
-    general.textContent = others.map(({ path, text }) => `${path} ${text}`.trim()).join(" ");
+    general.textContent = others.map(({ label, text }) => `${label} ${text}`.trim()).join(" ");
     general.hidden = others.length === 0;
     output.toggleAttribute("data-stale", problems.length > 0);
   };
@@ -52,7 +52,9 @@ export function startSession(host: HTMLElement, form: HTMLFormElement): void {
     if ("view" in data) render(<LiveVerdict view={data.view} />, output);
   });
   worker.addEventListener("error", () => {
-    complain([{ path: "", text: "The evaluator stopped: the verdict shown is not that of these numbers." }]);
+    complain([
+      { path: "", label: "", text: "The evaluator stopped: the verdict shown is not that of these numbers." },
+    ]);
     output.toggleAttribute("data-stale", true);
   });
   form.addEventListener("input", ({ target }) => {

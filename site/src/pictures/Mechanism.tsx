@@ -7,7 +7,7 @@ import { Picture, WIDTH } from "./draw/Picture.tsx";
 import { ScaleBar } from "./draw/ScaleBar.tsx";
 import { StandingParts } from "./draw/StandingParts.tsx";
 import { markedContact } from "./scene/markedContact.ts";
-import type { MechanismScene, NoScene } from "./scene/Scene.ts";
+import type { Box, MechanismScene, NoScene } from "./scene/Scene.ts";
 
 interface Props {
   /** From `sceneOf(nominals, angle)`; give a new one for every angle. */
@@ -16,6 +16,8 @@ interface Props {
   readonly mark?: string;
   /** Name of the build, for the description. */
   readonly name?: string;
+  /** What is drawn, where two pictures are to have one scale: both their boxes (`commonBox`). */
+  readonly frame?: Box;
   /** Lines of text under the drawing, said in its description as well. */
   readonly notes?: readonly string[];
 }
@@ -28,7 +30,7 @@ const MOST_HEIGHT = 470;
 /** What the picture shows, in words with its numbers. */
 export function describeMechanism(
   scene: MechanismScene,
-  { name, mark, notes = [] }: Omit<Props, "scene"> = {},
+  { name, mark, notes = [] }: Omit<Props, "scene" | "frame"> = {},
 ): string {
   const one = markedContact(scene, mark);
   const near = one === undefined ? "" : ` ${one.name}: ${one.text}.`;
@@ -36,9 +38,9 @@ export function describeMechanism(
 }
 
 /** One cylinder in section at a crank angle, to scale, with the nearest place marked. */
-export function Mechanism({ scene, ...telling }: Props) {
+export function Mechanism({ scene, frame, ...telling }: Props) {
   if (scene.state !== "value") return <NotDrawn scene={scene} />;
-  const { box } = scene;
+  const box = frame ?? scene.box;
   const perMm = Math.min((WIDTH - 8) / box.width, MOST_HEIGHT / box.height);
   const left = (WIDTH - box.width * perMm) / 2 - box.x * perMm;
   const top = TOP - box.y * perMm;

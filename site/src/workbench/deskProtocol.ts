@@ -8,6 +8,7 @@ import type {
   UnitChoice,
 } from "trialfit/papers";
 import type { FromChoosing, ToChoose } from "./choosingProtocol.ts";
+import type { FromTrace, ToTrace } from "./traceProtocol.ts";
 
 /** Which papers are written, and how. */
 export interface PaperOrder {
@@ -58,18 +59,20 @@ export type ToPapers = { readonly ground: PaperGround } & (
 );
 
 /** What takes its time, by its kind. */
-export type DeskWork = (ToPapers | ToChoose)["kind"];
+export type DeskWork = (ToPapers | ToChoose | ToTrace)["kind"];
 
 /** To the worker that does it; `errand` is counted up by the page. A newer one of the same kind ends an older. */
 export type ToDesk = { readonly errand: number } & (
   | ToPapers
   | ToChoose
+  | ToTrace
   /** End what was asked for last of that kind. */
   | { readonly kind: "leave"; readonly of: DeskWork }
 );
 
 export type FromDesk = { readonly errand: number } & (
   | FromChoosing
+  | FromTrace
   | { readonly kind: "progress"; readonly progress: PaperProgress }
   | { readonly kind: "written"; readonly written: WrittenSet }
   /** Absent limits: the sheet does not ask for the dimension. */

@@ -1,6 +1,7 @@
 import type { PositionKind, Provenance, Stage, Tone, VerdictWord } from "trialfit";
 import type { MeasuringPlan, PaperPurpose, SheetRow, UnitChoice } from "trialfit/papers";
 import type { BandPicture } from "../data/bandPicture.ts";
+import type { Both, PairView } from "./pairProtocol.ts";
 
 /** What a form says of one dimension beside its size. */
 export interface About {
@@ -107,6 +108,8 @@ export interface ItemView {
   readonly confirmation?: string;
   /** Entries that would settle it, as paths. */
   readonly needs?: readonly string[];
+  /** Quantities whose numbers decide it, by id. */
+  readonly numbers?: readonly string[];
   /** Which inputs spread the compared value, as markup of our own components. */
   readonly spread?: string;
   readonly lines: readonly LineView[];
@@ -160,7 +163,7 @@ export type ToWorker = { readonly revision: number } & (
   | { readonly kind: "put"; readonly sizes: readonly { readonly path: string; readonly text: string }[] }
   | { readonly kind: "convert"; readonly path: string; readonly unit: string }
   | { readonly kind: "judge"; readonly options: JudgeOptions }
-  /** Keep the build as it is now, to compare later states with it; or let go of it. */
+  /** The file of the build that stands beside this one from now on; none to stop comparing. */
   | { readonly kind: "hold"; readonly text: string | undefined }
   /** From now on tell what is to be measured, in these units. */
   | { readonly kind: "measure"; readonly units: UnitChoice }
@@ -198,7 +201,7 @@ export type FromWorker = { readonly revision: number } & (
     }
   /** No report: the file as a whole cannot be read. */
   | { readonly kind: "unread" }
-  | { readonly kind: "change"; readonly view: DocumentView | undefined }
+  | { readonly kind: "pair"; readonly view: PairView }
   | { readonly kind: "plan"; readonly plan: MeasuringPlan }
   | { readonly kind: "taken"; readonly of: SheetRow | string; readonly taking: Taking }
   | { readonly kind: "failed"; readonly message: string }
@@ -215,6 +218,8 @@ export interface Drawing {
 export type ToViewer = { readonly sequence: number } & (
   | { readonly kind: "look"; readonly text: string; readonly file: string; readonly view: View }
   | { readonly kind: "turn"; readonly view: View }
+  /** Draw two builds at the same angle and to the same scale. */
+  | { readonly kind: "pair"; readonly texts: Both<string>; readonly angle: number }
 );
 
 /** What is looked at. */
@@ -237,6 +242,7 @@ export type FromViewer = { readonly sequence: number } & (
   /** The values of a chart as a table; empty where there is nothing to draw. */
   | { readonly kind: "tabulated"; readonly title: string; readonly table: string }
   | { readonly kind: "turned"; readonly mechanism: string; readonly chart: string }
+  | { readonly kind: "paired"; readonly mechanisms: Both<string> }
   | { readonly kind: "blank" }
 );
 

@@ -5,6 +5,7 @@ import { readBuild } from "../read/readBuild.ts";
 import { renderText } from "../report/renderText.ts";
 import type { BuildChange } from "./BuildChange.ts";
 import { compareBuilds } from "./compareBuilds.ts";
+import { compareReports } from "./compareReports.ts";
 import { describeChange } from "./describeChange.ts";
 
 type Raw = Readonly<Record<string, unknown>>;
@@ -139,6 +140,17 @@ describe("two states of a build", () => {
   it("takes builds that were read, and refuses what is none", async () => {
     expect((await compareBuilds(readBuild(build), build)).values).toEqual([]);
     await expect(compareBuilds(build, { trialfit: "1" })).rejects.toThrow(InputError);
+  });
+  it("is the same from two reports, and ends when it is told to", async () => {
+    const [before, after] = await Promise.all(
+      [build, withPart("crankshaft", { stroke: "94.00 mm ± 0.02" })].map(async (one) => ({
+        build: readBuild(one),
+        report: await evaluate(one),
+      })),
+    );
+    expect(await compareReports(before!, after!)).toEqual(stroked);
+    const reason = new Error("something newer");
+    await expect(compareReports(before!, after!, AbortSignal.abort(reason))).rejects.toBe(reason);
   });
   it("is plain data", () => expect(JSON.parse(JSON.stringify(stroked))).toEqual(stroked));
 });

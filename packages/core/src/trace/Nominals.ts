@@ -6,7 +6,7 @@ import { type Asking, pathsOf } from "../derive/groupsOf.ts";
 import { isAssumed } from "../derive/isAssumed.ts";
 import { isContradiction } from "../derive/isContradiction.ts";
 import { unmoved } from "../derive/Moved.ts";
-import { routeAt, routeOf } from "../derive/routeOf.ts";
+import { routeAt, routeOf, type TakenRoute } from "../derive/routeOf.ts";
 import { withDefaults } from "../derive/withDefaults.ts";
 import type { Build } from "../read/Build.ts";
 import type { FieldValue, TableRow } from "../read/FieldValue.ts";
@@ -17,6 +17,8 @@ export interface Asked {
   readonly missing: readonly string[];
   readonly assumed: readonly string[];
   readonly takenFor: readonly string[];
+  /** The way taken, and what it asks for on it. */
+  readonly route: TakenRoute;
   /** @throws RangeError when the inputs cannot be; call it only when nothing is missing */
   readonly take: () => Taken;
 }
@@ -75,6 +77,11 @@ export class Nominals {
     return value?.kind === "table" ? value.rows : undefined;
   }
 
+  /** A field, its default where it was left out; undefined where there is none. */
+  field(path: string): FieldValue | undefined {
+    return this.chain.value(path);
+  }
+
   /** Whether a value is a documented default, not something the build states. */
   isAssumed(path: string): boolean {
     return isAssumed(this.chain.value(path));
@@ -96,6 +103,7 @@ export class Nominals {
       missing: [...new Set(paths.flatMap((path) => finder.lacking(path)))].sort(),
       assumed: [...roots].filter((path) => this.isAssumed(path)).sort(),
       takenFor: route.assumes === undefined ? [] : [route.assumes],
+      route,
       take: () => ({ numbers: this.chain.numbersOf(route, unmoved), ...this.chain.fixedOn(route) }),
     };
   }

@@ -2,8 +2,8 @@ import { useCallback, useEffect, useLayoutEffect, useMemo, useReducer, useRef } 
 import type { MeasuringPlan, SheetRow, UnitChoice } from "trialfit/papers";
 import { startWorker } from "../../worker/startWorker.ts";
 import type { SizeText } from "../choosingProtocol.ts";
+import type { PairView } from "../pairProtocol.ts";
 import type {
-  DocumentView,
   Entry,
   FromWorker,
   JudgeOptions,
@@ -41,9 +41,14 @@ export interface BenchState {
   readonly first: number;
   readonly took: number;
   readonly options: JudgeOptions;
-  /** The state that later ones are compared with. */
-  readonly held: string | undefined;
-  readonly change: DocumentView | undefined;
+  /** The build that stands beside this one. */
+  readonly beside: Beside | undefined;
+  /** States that were kept, the latest first. */
+  readonly kept: readonly Beside[];
+  /** Both side by side, as they were compared last. */
+  readonly pair: PairView | undefined;
+  /** Whether that is about both as they are now. */
+  readonly paired: boolean;
   /** What is to be measured, once somebody asked. */
   readonly plan: MeasuringPlan | undefined;
   /** What came of readings, by their place in the engine. */
@@ -53,6 +58,15 @@ export interface BenchState {
   readonly failure: string | undefined;
   /** What was put in last. */
   readonly put: Put | undefined;
+}
+
+/** A build that stands beside the one on the bench, or can. */
+export interface Beside {
+  readonly text: string;
+  /** Where it comes from, in words. */
+  readonly from: string;
+  /** The same of the build that it changed places with. */
+  readonly back?: string;
 }
 
 /** What was changed, and with which other changes that is one step of undoing. */
@@ -66,8 +80,21 @@ type Act =
   | { readonly kind: "busy"; readonly other: boolean }
   | { readonly kind: "history"; readonly history: History }
   | { readonly kind: "options"; readonly options: JudgeOptions }
-  | { readonly kind: "held"; readonly text: string | undefined }
+  | { readonly kind: "beside"; readonly beside: Beside | undefined }
+  | { readonly kind: "keep"; readonly beside: Beside }
   | { readonly kind: "put"; readonly put: Put };
+
+/** What a swap is called when it is undone. */
+const SWAP = "swapping the two builds";
+/** So many kept states can be chosen. */
+const MOST_KEPT = 8;
+
+/** The build of a text that stands beside another one after both changed places. */
+const swapped = (text: string, { from, back = "from the bench" }: Beside): Beside => ({
+  text,
+  from: back,
+  back: from,
+});
 
 const empty: BenchState = {
   history: new History(),
@@ -80,8 +107,10 @@ const empty: BenchState = {
   first: 0,
   took: 0,
   options: {},
-  held: undefined,
-  change: undefined,
+  beside: undefined,
+  kept: [],
+  pair: undefined,
+  paired: false,
   plan: undefined,
   takings: {},
   sheet: undefined,
@@ -105,9 +134,9 @@ function told(state: BenchState, message: Told, reason: Reason | undefined): Ben
       return { ...state, report: view, done, first, took, failure: undefined };
     }
     case "unread":
-      return { ...state, report: undefined, done: true };
-    case "change":
-      return { ...state, change: message.view };
+      return { ...state, report: undefined, pair: undefined, done: true };
+    case "pair":
+      return { ...state, pair: message.view, paired: true };
     case "plan":
       return { ...state, plan: message.plan };
     case "taken": {
@@ -125,13 +154,20 @@ function reduce(state: BenchState, act: Act): BenchState {
     case "told":
       return told(state, act.message, act.reason);
     case "busy":
-      return act.other ? { ...state, done: false, takings: {}, sheet: undefined } : { ...state, done: false };
+      return {
+        ...state,
+        done: false,
+        paired: false,
+        ...(act.other ? { takings: {}, sheet: undefined } : {}),
+      };
     case "history":
       return { ...state, history: act.history };
     case "options":
       return { ...state, options: act.options };
-    case "held":
-      return { ...state, held: act.text };
+    case "beside":
+      return { ...state, beside: act.beside, pair: act.beside && state.pair };
+    case "keep":
+      return { ...state, kept: [act.beside, ...state.kept].slice(0, MOST_KEPT) };
     case "put":
       return { ...state, put: act.put };
   }
@@ -145,7 +181,12 @@ export interface BenchActions {
   put(put: Put): void;
   convert(path: string, unit: string): void;
   judge(options: JudgeOptions): void;
-  hold(text: string | undefined): void;
+  /** Puts a build beside the one on the bench, in place of what stood there; nothing stops comparing. */
+  compare(beside: Beside | undefined): void;
+  /** Keeps the build as it is now, and puts that beside what becomes of it. */
+  keep(): void;
+  /** Puts each of both builds in the other's place. */
+  swap(): void;
   /** Asks what is to be measured, and goes on being told. */
   measure(units: UnitChoice): void;
   take(row: SheetRow): void;
@@ -201,10 +242,18 @@ export function useBench(): readonly [BenchState, BenchActions] {
   }, [state.report]);
 
   const actions = useMemo((): BenchActions => {
-    const go = (history: History) => {
-      if (history === latest.current.history || history.text === undefined) return;
+    const compare = (beside: Beside | undefined) => {
+      dispatch({ kind: "beside", beside });
+      send({ kind: "hold", text: beside?.text });
+    };
+    const go = (history: History, swaps: boolean) => {
+      const { history: before, beside } = latest.current;
+      if (history === before || history.text === undefined) return;
       dispatch({ kind: "history", history });
       send({ kind: "open", text: history.text, file: "build.yaml" });
+      // A swap is taken back whole: what stood on the bench is what then stands beside it.
+      if (swaps && beside?.text === history.text && before.text !== undefined)
+        compare(swapped(before.text, beside));
     };
     return {
       open: (text, file, by) => send({ kind: "open", text, file }, by),
@@ -218,15 +267,31 @@ export function useBench(): readonly [BenchState, BenchActions] {
         dispatch({ kind: "options", options });
         send({ kind: "judge", options });
       },
-      hold: (text) => {
-        dispatch({ kind: "held", text });
-        send({ kind: "hold", text });
+      compare,
+      keep: () => {
+        const { text } = latest.current.history;
+        if (text === undefined) return;
+        const beside = { text, from: `kept at ${new Date().toLocaleTimeString("en-GB")}` };
+        dispatch({ kind: "keep", beside });
+        compare(beside);
+      },
+      swap: () => {
+        const { beside, history } = latest.current;
+        if (beside === undefined || history.text === undefined) return;
+        compare(swapped(history.text, beside));
+        send({ kind: "open", text: beside.text, file: "build.yaml" }, SWAP);
       },
       measure: (units) => send({ kind: "measure", units }),
       take: (row) => send({ kind: "take", row }, `the reading ${row.reading} of ${placeKey(row)}`),
       sheet: (text, file) => send({ kind: "sheet", text, file }, `the readings of ${file}`),
-      undo: () => go(latest.current.history.undo()),
-      redo: () => go(latest.current.history.redo()),
+      undo: () => {
+        const { history } = latest.current;
+        go(history.undo(), history.last === SWAP);
+      },
+      redo: () => {
+        const history = latest.current.history.redo();
+        go(history, history.last === SWAP);
+      },
       settle: () => runs.current.end(),
     };
   }, [send]);

@@ -48,6 +48,8 @@ export function usePictures(text: string | undefined, view: View): Pictures {
             return { ...before, mechanism: data.mechanism, chart: data.chart };
           case "blank":
             return { ...nothing, blank: true };
+          case "paired":
+            return before;
         }
       });
       if (data.kind === "drawn" || data.kind === "tabulated") return;

@@ -1,3 +1,4 @@
+import { prettyUnit } from "../../data/prettyUnit.ts";
 import type { FormField, Pieces } from "../protocol.ts";
 
 interface Props {
@@ -7,12 +8,14 @@ interface Props {
   readonly describedBy: string | undefined;
   readonly wrong: boolean;
   readonly write: (entry: Pieces) => void;
+  /** The number was typed, perhaps with its unit and tolerance: from now on each stands in its own box. */
+  readonly typed?: (() => void) | undefined;
   /** Shows the same size in another unit; without it the unit changes and the number stays. */
   readonly convert?: (unit: string) => void;
 }
 
 /** Number, unit, tolerance and the word that says which way, each in a box of its own. */
-export function DimensionEditor({ field, entry, id, describedBy, wrong, write, convert }: Props) {
+export function DimensionEditor({ field, entry, id, describedBy, wrong, write, typed, convert }: Props) {
   const { units = [], words } = field;
   const change = (part: Partial<Pieces>) => write({ ...entry, ...part });
   const toUnit = (unit: string) =>
@@ -28,6 +31,7 @@ export function DimensionEditor({ field, entry, id, describedBy, wrong, write, c
         aria-invalid={wrong}
         aria-describedby={describedBy}
         onInput={(event) => change({ number: event.currentTarget.value })}
+        onChange={typed}
       />
       {units.length > 1 ? (
         <select
@@ -37,12 +41,12 @@ export function DimensionEditor({ field, entry, id, describedBy, wrong, write, c
         >
           {units.map((unit) => (
             <option key={unit} value={unit}>
-              {unit}
+              {prettyUnit(unit)}
             </option>
           ))}
         </select>
       ) : (
-        <span class="unit">{entry.unit === "1" ? "" : entry.unit}</span>
+        <span class="unit">{entry.unit === "1" ? "" : prettyUnit(entry.unit)}</span>
       )}
       {words !== undefined && (
         <select

@@ -13,6 +13,7 @@ interface Props {
   readonly places: number | undefined;
   readonly write: (entry: Entry) => void;
   readonly convert: (unit: string) => void;
+  readonly typed: () => void;
 }
 
 /** The boxes of one entry, by how it is written. */

@@ -55,6 +55,7 @@ export function FieldRow({ field, entry, troubles, instruments, ways, places, ac
         wrong={troubles.length > 0}
         places={places}
         write={write}
+        typed={() => setDraft(undefined)}
         convert={(unit) => {
           setDraft(undefined);
           actions.convert(field.path, unit);

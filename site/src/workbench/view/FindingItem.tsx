@@ -6,8 +6,11 @@ import type { BenchActions, BenchState } from "../state/useBench.ts";
 import { ConfirmForm } from "./ConfirmForm.tsx";
 import { Fold } from "./Fold.tsx";
 import { LineList } from "./LineList.tsx";
+import { later } from "./later.tsx";
 import { Markup } from "./Markup.tsx";
 import { Remedies } from "./Remedies.tsx";
+
+const NumberPanel = later(async () => (await import("./numbers/NumberPanel.tsx")).default);
 
 interface Props {
   readonly item: ItemView;
@@ -27,7 +30,7 @@ interface Props {
 
 /** All that a finding says, with ways to the fields that would settle it. */
 function FindingBody({ item, nameOf, goTo, said, troubles, asking, ask, actions }: Props) {
-  const { id, word, lines, needs = [], spread } = item;
+  const { id, word, lines, needs = [], spread, numbers } = item;
   const entries = needs.flatMap((path) => {
     const label = nameOf(path);
     return label === undefined ? [] : [{ path, label }];
@@ -50,6 +53,20 @@ function FindingBody({ item, nameOf, goTo, said, troubles, asking, ask, actions 
             </button>
           ))}
         </p>
+      )}
+      {numbers !== undefined && (
+        <Fold
+          class="more"
+          remember={`number of ${id}`}
+          summary={
+            <>
+              How the number comes about<span class="sr-only">: {item.title}</span>
+            </>
+          }
+          forced={false}
+        >
+          {() => <NumberPanel ids={numbers} goTo={goTo} />}
+        </Fold>
       )}
       {item.confirmation !== undefined && (
         <ConfirmForm path={item.confirmation} entry={said} troubles={troubles} actions={actions} />
@@ -85,7 +102,12 @@ function Finding(props: Props) {
     </>
   );
   return (
-    <Fold class="finding" summary={summary} forced={props.printing && ASKING.has(word)}>
+    <Fold
+      class="finding"
+      remember={`finding ${props.item.id ?? title}`}
+      summary={summary}
+      forced={props.printing && ASKING.has(word)}
+    >
       {() => <FindingBody {...props} />}
     </Fold>
   );

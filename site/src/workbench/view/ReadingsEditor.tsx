@@ -1,3 +1,4 @@
+import { prettyUnit } from "../../data/prettyUnit.ts";
 import type { FormField, Reading, Readings } from "../protocol.ts";
 import { DimensionEditor } from "./DimensionEditor.tsx";
 
@@ -101,7 +102,7 @@ export function ReadingsEditor({ field, entry, id, places, describedBy, wrong, w
           >
             {units.map((one) => (
               <option key={one} value={one}>
-                {one}
+                {prettyUnit(one)}
               </option>
             ))}
           </select>

@@ -1,18 +1,7 @@
-import type { VerdictWord } from "trialfit";
 import { VerdictMark } from "../../components/VerdictMark.tsx";
 import type { CountWord } from "../protocol.ts";
 import type { BenchState } from "../state/useBench.ts";
-
-/** How each count is marked: with the mark of a verdict, or for those that wait for a person in words. */
-const marks = {
-  pending: "pending",
-  fails: "fails",
-  open: "open",
-  unknown: "unknown",
-  toConfirm: undefined,
-  holds: "holds",
-  notApplicable: "not-applicable",
-} as const satisfies Record<CountWord, VerdictWord | "pending" | undefined>;
+import { marks } from "./marks.ts";
 
 const duration = (ms: number) => (ms < 1000 ? `${Math.round(ms)} ms` : `${(ms / 1000).toFixed(1)} s`);
 

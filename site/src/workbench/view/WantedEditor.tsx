@@ -1,3 +1,4 @@
+import { prettyUnit } from "../../data/prettyUnit.ts";
 import type { FormField, Wanted } from "../protocol.ts";
 
 interface Props {
@@ -34,7 +35,7 @@ export function WantedEditor({ field, entry, id, describedBy, wrong, write }: Pr
       {box("from", "from", "least that it may be", least)}
       {box("to", "to", "most that it may be", most)}
       {box("step", "in steps of", "steps in which it can be had", "usual")}
-      {entry.unit !== "1" && <span class="quiet">A number alone is in {entry.unit}.</span>}
+      {entry.unit !== "1" && <span class="quiet">A number alone is in {prettyUnit(entry.unit)}.</span>}
     </div>
   );
 }

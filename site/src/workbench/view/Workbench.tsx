@@ -1,8 +1,8 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { DemoText, FormData } from "../protocol.ts";
 import { firstText } from "../state/firstText.ts";
+import { nowOnBench } from "../state/nowOnBench.ts";
 import { useBench } from "../state/useBench.ts";
-import { ChangePanel } from "./ChangePanel.tsx";
 import { FilePanel } from "./FilePanel.tsx";
 import { FindingList } from "./FindingList.tsx";
 import { later } from "./later.tsx";
@@ -15,6 +15,7 @@ import { useDroppedFile } from "./useDroppedFile.ts";
 import { useUndoKeys } from "./useUndoKeys.ts";
 import { useWide } from "./useWide.ts";
 import { WantedList } from "./WantedList.tsx";
+import { WhoseBuild } from "./WhoseBuild.tsx";
 
 interface Props {
   readonly form: FormData;
@@ -22,6 +23,7 @@ interface Props {
 }
 
 const ChoosingPanel = later(async () => (await import("./choosing/ChoosingPanel.tsx")).default);
+const ComparePanel = later(async () => (await import("./comparing/ComparePanel.tsx")).default);
 const MeasuringPanel = later(async () => (await import("./measuring/MeasuringPanel.tsx")).default);
 const PapersPanel = later(async () => (await import("./papers/PapersPanel.tsx")).default);
 
@@ -76,6 +78,8 @@ export function Workbench({ form, demos }: Props) {
     },
     [unfold, wide],
   );
+  const { text = "" } = state.history;
+  useEffect(() => nowOnBench.set(text), [text]);
   const nameOf = useCallback((path: string) => labels.get(path), [labels]);
   const [called, call] = useState(0);
   // Once something was chosen here, what came of it stays in sight.
@@ -120,7 +124,11 @@ export function Workbench({ form, demos }: Props) {
         ),
     },
     { id: "pictures", label: "Pictures", content: () => <PicturePanel text={state.history.text} /> },
-    { id: "change", label: "Compare", content: () => <ChangePanel state={state} actions={actions} /> },
+    {
+      id: "change",
+      label: "Compare",
+      content: () => <ComparePanel demos={demos} state={state} actions={actions} goTo={goTo} />,
+    },
     {
       id: "measuring",
       label: "Measure",
@@ -132,6 +140,7 @@ export function Workbench({ form, demos }: Props) {
   return (
     <div class={`workbench ${wide ? "wide" : ""} ${state.done ? "" : "busy"}`}>
       <h2 class="name">{state.name === "" ? "A build" : state.name}</h2>
+      <WhoseBuild state={state} demos={demos} />
       <Toolbar form={form} demos={demos} state={state} actions={actions} />
       {lost !== "" && (
         <p class="trouble" role="alert">

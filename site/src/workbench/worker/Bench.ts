@@ -1,38 +1,38 @@
 import {
   type Build,
   type BuildEdit,
-  compareBuilds,
   countPositions,
-  describeChange,
   describeProblem,
   editBuildText,
+  fields,
   formatProblem,
   InputError,
   type PositionKind,
   parseSource,
   positionKinds,
   type Report,
-  readBuildText,
   refineBuild,
+  syntaxOf,
   withField,
 } from "trialfit";
 import type { TakenSheet, UnitChoice } from "trialfit/papers";
 import type {
-  DocumentView,
   Entry,
   FromWorker,
   JudgeOptions,
+  Pieces,
   Places,
   Taking,
   ToWorker,
   Trouble,
 } from "../protocol.ts";
 import { inUnit } from "./inUnit.ts";
+import type { OtherBuild } from "./OtherBuild.ts";
 import { PackReport } from "./PackReport.ts";
 import { readEntries } from "./readEntries.ts";
 import { readWhatCan } from "./readWhatCan.ts";
 import { resized } from "./resized.ts";
-import { viewDocument } from "./viewDocument.ts";
+import { isNumberAlone, typedWhole } from "./typedWhole.ts";
 import { viewReport } from "./viewReport.ts";
 import { writeEntry } from "./writeEntry.ts";
 
@@ -40,9 +40,20 @@ import { writeEntry } from "./writeEntry.ts";
 const OUTDATED = new Error("a newer state of the build has come");
 
 const loadMeasuring = () => import("./measure.ts");
+const loadOther = () => import("./OtherBuild.ts");
 
 /** What readings are asked to be taken by. */
 type ToTake = Extract<ToWorker, { kind: "take" | "sheet" }>;
+
+/** An entry of the form with what was typed whole into the box of a number taken apart, where that can be. */
+function understood(path: string, entry: Entry | undefined): Entry | undefined {
+  const spec = fields.get(path)?.spec;
+  if (entry === undefined || spec?.kind !== "dimension") return entry;
+  const whole = (pieces: Pieces) => typedWhole(pieces, syntaxOf(spec)) ?? pieces;
+  if (entry.form === "pieces") return whole(entry);
+  if (entry.form !== "readings" || entry.beside?.form !== "pieces") return entry;
+  return { ...entry, beside: whole(entry.beside) };
+}
 
 type Post = (message: FromWorker) => void;
 
@@ -57,12 +68,15 @@ export class Bench {
   private build: Build | undefined;
   private troubles: readonly Trouble[] = [];
   private entries: Readonly<Record<string, Entry>> = {};
+  /** What was typed into the boxes of numbers and is not understood, by path: it stays there until it is changed. */
+  private readonly typed = new Map<string, Pieces>();
   /** Entries that are read, but not in the text yet. */
   private unwritten: readonly BuildEdit[] = [];
   private options: JudgeOptions = {};
-  private held: Build | undefined;
-  /** Why the build to compare with could not be kept. */
-  private unheld: DocumentView | undefined;
+  /** The file of the build that stands beside this one. */
+  private held: string | undefined;
+  /** The same, once it was read. */
+  private other: OtherBuild | undefined;
   private stop = new AbortController();
   /** Of the page's state that is told last: judged is always what is newest. */
   private revision = 0;
@@ -115,7 +129,7 @@ export class Bench {
         this.readAgain();
         break;
       case "write":
-        this.write(message.path, message.entry);
+        this.write(message.path, understood(message.path, message.entry));
         break;
       case "put":
         this.unwritten = [
@@ -136,9 +150,8 @@ export class Bench {
         this.measuring = message.units;
         break;
       case "hold":
-        this.held = undefined;
-        this.unheld = undefined;
-        if (message.text !== undefined) this.hold(message.text);
+        this.held = message.text;
+        this.other = undefined;
     }
   }
 
@@ -174,18 +187,10 @@ export class Bench {
     });
   }
 
-  private hold(text: string): void {
-    try {
-      this.held = readBuildText(text, "the kept build");
-    } catch (error) {
-      if (!(error instanceof InputError)) throw error;
-      const lead = error.problems.map((problem) => ({ text: formatProblem(problem), tone: "bad" as const }));
-      this.unheld = { title: "The build to compare with cannot be read", lead, sections: [], closing: [] };
-    }
-  }
-
   private write(path: string, entry: Entry | undefined): void {
     const edit = writeEntry(path, entry);
+    if (entry?.form === "pieces" && !isNumberAlone(entry.number)) this.typed.set(path, entry);
+    else this.typed.delete(path);
     this.unwritten = [...this.unwritten, edit];
     const { [path]: _, ...others } = this.entries;
     this.entries = entry === undefined || edit.value === undefined ? others : { ...others, [path]: entry };
@@ -214,10 +219,18 @@ export class Bench {
     this.build = build;
     this.troubles = troubles;
     try {
-      this.entries = readEntries(parseSource(this.text, this.file).data);
+      this.entries = this.withTyped(readEntries(parseSource(this.text, this.file).data));
     } catch {
       this.entries = {};
     }
+  }
+
+  private withTyped(entries: Bench["entries"]): Bench["entries"] {
+    const kept = [...this.typed].filter(([path, { number }]) => {
+      const entry = entries[path];
+      return entry?.form === "text" && entry.text === number.trim();
+    });
+    return kept.length === 0 ? entries : { ...entries, ...Object.fromEntries(kept) };
   }
 
   private tell(revision: number, troubles = this.troubles): void {
@@ -269,10 +282,12 @@ export class Bench {
       this.tell(revision);
       await this.plan(revision);
     }
-    if (this.held === undefined) this.post({ kind: "change", revision, view: this.unheld });
-    else {
-      const change = await compareBuilds(this.held, build, options);
-      this.post({ kind: "change", revision, view: viewDocument(describeChange(change)) });
+    if (this.held !== undefined && last !== undefined) {
+      const { OtherBuild: Other } = await loadOther();
+      signal.throwIfAborted();
+      this.other ??= new Other(this.held);
+      const view = await this.other.beside(build, last, this.options, signal);
+      this.post({ kind: "pair", revision, view });
     }
     if (this.measuring === undefined) return;
     const { stage: _, ...everyStage } = options;

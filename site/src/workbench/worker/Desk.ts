@@ -8,7 +8,7 @@ const OUTDATED = new Error("something newer was asked for");
 type Work = Exclude<ToDesk, { kind: "leave" }>;
 
 /**
- * Does what takes its time: writes papers, finds sizes and changes. Of each kind what was asked for last; what does it
+ * Does what takes its time: writes papers, finds sizes and changes, says how numbers come about. Of each kind what was asked for last; what does it
  * is fetched when it is first asked for.
  */
 export class Desk {
@@ -55,6 +55,10 @@ export class Desk {
           signal,
         );
         return tell({ kind: "found", errand, view });
+      }
+      case "trace": {
+        const { traceNumbers } = await import("./traceNumbers.ts");
+        return tell({ kind: "traced", errand, traces: traceNumbers(message) });
       }
       case "mend": {
         const { findChanges } = await import("./findChanges.ts");

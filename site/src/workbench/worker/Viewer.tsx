@@ -1,5 +1,7 @@
-import { render } from "preact-render-to-string";
+import type { VNode } from "preact";
+import { render as renderWhole } from "preact-render-to-string";
 import { type Build, Nominals, type Trace, type TraceValue, traceKinds, traceOverTurn } from "trialfit";
+import { prettyMarkup } from "../../data/prettyUnits.ts";
 import { CurveChart } from "../../pictures/CurveChart.tsx";
 import { DeckStack } from "../../pictures/DeckStack.tsx";
 import { CurveTable, TABLE_TITLE } from "../../pictures/draw/CurveTable.tsx";
@@ -13,7 +15,10 @@ import { throwsOf } from "../../pictures/scene/throwsOf.ts";
 import { Throws } from "../../pictures/Throws.tsx";
 import type { Choice, Drawing, FromViewer, ToViewer, View } from "../protocol.ts";
 import { charts } from "./charts.ts";
+import { PairViewer } from "./PairViewer.tsx";
 import { readWhatCan } from "./readWhatCan.ts";
+
+const render = (picture: VNode) => prettyMarkup(renderWhole(picture));
 
 /** Draws the build that the page shows, at the angle at which it is turned. */
 export class Viewer {
@@ -22,6 +27,7 @@ export class Viewer {
   private nominals: Nominals | undefined;
   /** Chart whose table the page has. */
   private tabulated: string | undefined;
+  private readonly pair = new PairViewer();
   private readonly traced = new Map<string, readonly Trace[]>();
 
   constructor(post: (message: FromViewer) => void) {
@@ -29,7 +35,13 @@ export class Viewer {
   }
 
   take(message: ToViewer): void {
-    const { sequence, view } = message;
+    const { sequence } = message;
+    if (message.kind === "pair") {
+      const { texts, angle } = message;
+      this.post({ kind: "paired", sequence, mechanisms: this.pair.draw(texts, angle) });
+      return;
+    }
+    const { view } = message;
     if (message.kind === "look") this.look(message);
     if (this.nominals === undefined) {
       this.post({ kind: "blank", sequence });

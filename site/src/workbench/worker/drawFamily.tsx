@@ -1,5 +1,6 @@
 import { render } from "preact-render-to-string";
 import type { Solution, SolvedField } from "trialfit";
+import { prettyMarkup } from "../../data/prettyUnits.ts";
 import { type FamilyAxis, FamilyPlot } from "../../pictures/FamilyPlot.tsx";
 
 type Family = NonNullable<Extract<Solution, { state: "solved" }>["family"]>;
@@ -18,5 +19,5 @@ export function drawFamily({ moves, members }: Family, found: readonly SolvedFie
   const [across, up] = axes;
   return across === undefined || up === undefined
     ? undefined
-    : render(<FamilyPlot across={across} up={up} />);
+    : prettyMarkup(render(<FamilyPlot across={across} up={up} />));
 }

@@ -1,4 +1,5 @@
 import { type Comparison, confirmationPath, describeComparison, type ReportVerdict } from "trialfit";
+import { prettyUnits } from "../../data/prettyUnits.ts";
 
 const CONFIRMATION = confirmationPath("");
 
@@ -26,6 +27,6 @@ export function glanceOf({ verdict, comparisons }: ReportVerdict): string | unde
     own.find(({ margin, state }) => margin !== undefined && state === "sure") ??
     own.find(({ margin }) => margin !== undefined);
   if (one === undefined) return undefined;
-  const { text } = describeComparison(one);
+  const text = prettyUnits(describeComparison(one).text);
   return asked === "when" ? text.replace("must be", "relevant only when it is") : text;
 }

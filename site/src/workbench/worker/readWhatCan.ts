@@ -7,6 +7,7 @@ import {
   readBuildText,
 } from "trialfit";
 import type { Trouble } from "../protocol.ts";
+import { placeWords } from "./placeWords.ts";
 
 /** A build without the entries that cannot be read, and what is wrong with these. */
 export interface Readable {
@@ -24,8 +25,8 @@ function entryOf({ field }: Problem): string {
 
 function trouble(problem: Problem): Trouble {
   const { field, line } = problem;
-  const text = describeProblem(problem);
-  return { path: entryOf(problem), line, text: field === "" ? text : `${field}: ${text}` };
+  const [path, text] = [entryOf(problem), describeProblem(problem)];
+  return { path, line, text: field === "" ? text : `${placeWords(path, field)}: ${text}` };
 }
 
 /**

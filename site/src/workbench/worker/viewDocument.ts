@@ -1,12 +1,13 @@
 import type { Comparison, DocumentItem, DocumentLine, ReportDocument } from "trialfit";
 import { type BandPicture, bandPicture } from "../../data/bandPicture.ts";
+import { prettyUnits, prettyView } from "../../data/prettyUnits.ts";
 import type { DocumentView, ItemView, LineView } from "../protocol.ts";
 
 /** A comparison is laid out once: in one report after the other most are the same. */
 const laidOut = new WeakMap<Comparison, BandPicture | undefined>();
 
 function pictureOf(comparison: Comparison): BandPicture | undefined {
-  if (!laidOut.has(comparison)) laidOut.set(comparison, bandPicture(comparison));
+  if (!laidOut.has(comparison)) laidOut.set(comparison, prettyView(bandPicture(comparison)));
   return laidOut.get(comparison);
 }
 
@@ -14,7 +15,7 @@ export function viewLine({ label, text, tone = "plain", comparison }: DocumentLi
   const band = comparison === undefined ? undefined : pictureOf(comparison);
   return {
     ...(label === undefined ? {} : { label }),
-    text,
+    text: prettyUnits(text),
     tone,
     ...(band === undefined ? {} : { band }),
   };

@@ -1,5 +1,13 @@
-import { confirmationPath, describeReport, mostWanted, type Report, type ReportVerdict } from "trialfit";
+import {
+  confirmationPath,
+  describeReport,
+  mostWanted,
+  quantities,
+  type Report,
+  type ReportVerdict,
+} from "trialfit";
 import type { ItemView, ReportView, SectionView } from "../protocol.ts";
+import { countsOf } from "./countsOf.ts";
 import { drawSpread } from "./drawSpread.tsx";
 import { glanceOf } from "./glanceOf.ts";
 import { viewDocument } from "./viewDocument.ts";
@@ -14,10 +22,20 @@ function spreadOf(verdict: ReportVerdict, report: Report): string | undefined {
   return spread.length === 0 ? undefined : drawSpread(spread);
 }
 
+/** Quantities whose numbers a verdict rests on, each once. */
+function numbersOf({ verdict, comparisons }: ReportVerdict): readonly string[] {
+  const asked = verdict === "not-applicable" ? "when" : "requires";
+  const names = comparisons
+    .filter((one) => one.in === asked && typeof one.value === "object")
+    .flatMap(({ fact, againstName = fact }) => [fact, againstName]);
+  return [...new Set(names)].filter((name) => quantities.has(name));
+}
+
 function ofVerdict(item: ItemView, verdict: ReportVerdict, report: Report): ItemView {
   const needs = [...verdict.missing, ...verdict.settleBy];
   const spread = spreadOf(verdict, report);
   const glance = glanceOf(verdict);
+  const numbers = numbersOf(verdict);
   return {
     ...item,
     word: verdict.verdict,
@@ -27,6 +45,7 @@ function ofVerdict(item: ItemView, verdict: ReportVerdict, report: Report): Item
     ...(glance === undefined ? {} : { glance }),
     ...(verdict.confirm === undefined ? {} : { confirmation: confirmationPath(verdict.rule) }),
     ...(needs.length === 0 ? {} : { needs }),
+    ...(numbers.length === 0 ? {} : { numbers }),
     ...(spread === undefined ? {} : { spread }),
   };
 }
@@ -64,7 +83,6 @@ function pendingSection({ pending }: Report): readonly SectionView[] {
 export function viewReport(report: Report): ReportView {
   const byRule = new Map(report.verdicts.map((verdict) => [verdict.rule, verdict]));
   const { sections, ...document } = viewDocument(describeReport(report));
-  const { holds, fails, open, unknown, toConfirm, notApplicable } = report.summary;
   return {
     ...document,
     sections: [
@@ -77,15 +95,7 @@ export function viewReport(report: Report): ReportView {
         }),
       })),
     ],
-    counts: {
-      pending: report.pending?.rules.length ?? 0,
-      fails,
-      open,
-      unknown,
-      toConfirm,
-      holds,
-      notApplicable,
-    },
+    counts: countsOf(report.summary, report.pending),
     wanted: mostWanted(report.verdicts.filter(({ toConfirm }) => !toConfirm)).slice(0, MOST_WANTED),
   };
 }

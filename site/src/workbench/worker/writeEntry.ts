@@ -1,6 +1,7 @@
 import { type BuildEdit, fields, joinDimension, parseSource } from "trialfit";
 import type { About, Entry, Pieces, Readings, Text, Wanted } from "../protocol.ts";
 import { readingsOf } from "./readingRows.ts";
+import { isNumberAlone } from "./typedWhole.ts";
 
 const isGiven = (text: string | undefined) => text !== undefined && text.trim() !== "";
 
@@ -17,7 +18,9 @@ const withUnit = (text: string, unit: string): string =>
 function sizeOf(size: Pieces | Text | undefined): string | undefined {
   if (size === undefined) return undefined;
   if (size.form === "text") return isGiven(size.text) ? size.text.trim() : undefined;
-  return isGiven(size.number) ? joinDimension(size) : undefined;
+  if (!isGiven(size.number)) return undefined;
+  // What is more than a number and not understood is told as it was typed, without what stands beside it.
+  return isNumberAlone(size.number) ? joinDimension(size) : size.number.trim();
 }
 
 function readingsEntry({ rows, unit, beside, about }: Readings): unknown {

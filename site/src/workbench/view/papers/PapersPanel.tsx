@@ -66,7 +66,7 @@ export default function PapersPanel({ papers, state }: Props) {
     text: state.history.text ?? "",
     file: "build.yaml",
     set: state.options.set,
-    before: state.held,
+    before: state.beside?.text,
   };
   const write = () => store.write(now);
   const pass = (name: string, override: Override | undefined) => {
@@ -86,7 +86,7 @@ export default function PapersPanel({ papers, state }: Props) {
       <PaperOrderForm
         papers={papers}
         order={order}
-        compared={state.held !== undefined}
+        compared={state.beside !== undefined}
         busy={progress !== undefined}
         change={(part) => store.change(part)}
         write={write}

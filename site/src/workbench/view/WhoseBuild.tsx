@@ -1,0 +1,22 @@
+import type { DemoText } from "../protocol.ts";
+import type { BenchState } from "../state/useBench.ts";
+
+interface Props {
+  readonly state: BenchState;
+  readonly demos: readonly DemoText[];
+}
+
+/** Whether the build on the bench is a demo with invented data, one that was changed, or a person's own. */
+export function WhoseBuild({ state, demos }: Props) {
+  const { text } = state.history;
+  const demo = demos.find(({ name }) => name === state.name);
+  const said =
+    text === undefined
+      ? ""
+      : demo === undefined
+        ? "Your build, kept in this browser only."
+        : demo.text === text
+          ? "A demo build: all of its data is invented. Change something, or open a file of your own."
+          : "It began as a demo build with invented data; only what you changed is yours.";
+  return <p class="whose-build quiet">{said}</p>;
+}
