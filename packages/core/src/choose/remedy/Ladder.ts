@@ -3,11 +3,16 @@ import type { DimensionValue, FieldValue } from "../../read/FieldValue.ts";
 import { fields } from "../../read/fieldCatalog.ts";
 import { type OrderStep, orderStep } from "../../read/orderStep.ts";
 import { fromSi, intervalFromSi } from "../../units/convert.ts";
-import { unitOf } from "../../units/findUnit.ts";
+import { sameDimensions, unitOf } from "../../units/findUnit.ts";
 import { parseDimension } from "../../units/parseDimension.ts";
 import { readMoved, shiftPlaces, writeMoved } from "./moveDimension.ts";
 
 const SLACK = 1e-6;
+
+/** Part by which the same part of another make weighs less or more at the most: common practice. */
+const LIGHTER = 0.5;
+const HEAVIER = 2;
+const mass = unitOf("kg").dimensions;
 
 /**
  * The sizes to which one dimension can be brought, in one direction: rung 1 is the nearest whole step beyond the size
@@ -42,11 +47,14 @@ export class Ladder {
     // What stands there by default says where by the first of its words.
     this.place = place?.kind === "choice" ? place.value : spec.places?.[0];
     const [least, most] = spec.range.map((edge) => parseDimension(edge, { unit: spec.unit }).nominal);
-    this.range = [least!, most!];
+    const weighs = sameDimensions(unitOf(spec.unit).dimensions, mass);
+    this.range = weighs
+      ? [Math.max(least!, LIGHTER * value.nominal), Math.min(most!, HEAVIER * value.nominal)]
+      : [least!, most!];
     this.step = orderStep(spec, value.unit, this.kept());
     const unit = unitOf(value.unit);
     const inSteps = (si: number) => fromSi(si, unit) / this.step.size;
-    const edge = way > 0 ? most! : least!;
+    const edge = this.range[way > 0 ? 1 : 0];
     const at = inSteps(value.nominal);
     this.first = way > 0 ? Math.floor(at + SLACK) : Math.ceil(at - SLACK);
     const reach = this.placed

@@ -88,7 +88,6 @@ export const fieldChanges: readonly FieldGroup[] = [
       "piston.lowestPointBelowPin",
       "piston.skirtBelowPin",
       "piston.skirtLength",
-      "piston.mass",
     ],
   },
   // A fault of form or finish, or a spread: work makes it smaller, nobody makes it larger.
