@@ -27,6 +27,13 @@ const demo = (name: string) => {
 };
 
 describe("trialfit check --stream", () => {
+  it("does not end well where there was nothing to judge", () => {
+    for (const input of ["", "\n\n"]) {
+      const { status, stdout, stderr } = runCommand(["check", "--stream"], input);
+      expect([status, stdout]).toEqual([2, ""]);
+      expect(stderr).toContain("no line in it; expected builds");
+    }
+  });
   it("prints a report in a line for each build, with its number, in their order", () => {
     const { status, stdout, stderr } = runCommand(
       ["check", "--stream", "--brief"],

@@ -79,7 +79,7 @@ try {
     (error instanceof Error && error.name === "CLIError")
   ) {
     process.stderr.write(
-      `trialfit: ${stripVTControlCharacters(error.message)}\nRun "trialfit --help" for the commands, "trialfit check --help" for the options of one.\n`,
+      `trialfit: ${stripVTControlCharacters(error.message)}\nRun "trialfit --help" for the commands${Object.hasOwn(commands, process.argv[2] ?? "") ? `, "trialfit ${process.argv[2]} --help" for the options of this one` : ""}.\n`,
     );
   } else {
     process.stderr.write(

@@ -46,7 +46,7 @@ export const searchArgs = {
   workers: {
     type: "string",
     description:
-      "Threads to search in, each a part at a time; what is found and said is the same for any number",
+      "Threads to search in, each a part at a time; all that is said is the same for any number (without it the same is found, and more is cut)",
   },
   merge: { type: "boolean", description: "Merge the results of all shards, as JSON, into one" },
   state: {

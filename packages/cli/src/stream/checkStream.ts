@@ -71,12 +71,15 @@ export async function checkStream(
 ): Promise<number> {
   const input = await open(file);
   const { judge, width, end } = await judgesOf(task, workers);
-  let [under, bad, unsound] = [0, 0, 0];
+  let [under, judged, bad, unsound] = [0, 0, 0, 0];
   let written: Promise<void> = Promise.resolve();
   let failed = false;
   let free = () => {};
   const finish = async (result: LineResult) => {
-    if (result.report !== undefined) await write(`${result.report}\n`);
+    if (result.report !== undefined) {
+      judged += 1;
+      await write(`${result.report}\n`);
+    }
     if (result.sound === false) unsound += 1;
     if (result.problems === undefined) return;
     bad += 1;
@@ -108,6 +111,10 @@ export async function checkStream(
   } finally {
     await end();
   }
+  // Nothing was judged, which must not look like all being sound.
+  if (lines === 0)
+    process.stderr.write(`${file}: no line in it; expected builds, one as JSON in each line\n`);
+  if (lines === 0) return ExitCode.badInput;
   if (bad > 0) process.stderr.write(`${countOf(bad, "line")} skipped: no build was read from them.\n`);
   if (bad > 0) return ExitCode.badInput;
   return unsound > 0 ? ExitCode.stops : ExitCode.sound;

@@ -137,4 +137,6 @@ export interface RemedyReport {
   readonly contradictions: readonly Contradiction[];
   /** Of the rules that were asked for those that neither fail nor are open, with what they say. */
   readonly asked: readonly { readonly rule: string; readonly verdict: VerdictWord }[];
+  /** How many of the rules looked at are unknown or wait for a person: they have not passed, and nothing is sought for them. */
+  readonly unsettled: number;
 }

@@ -1,3 +1,4 @@
+import { countOf } from "../../read/countOf.ts";
 import { DISCLAIMER } from "../../report/describeReport.ts";
 import type { DocumentLine, ReportDocument } from "../../report/ReportDocument.ts";
 import { brackets } from "./brokenText.ts";
@@ -18,8 +19,20 @@ const contradictionLine = ({ label, path, larger, smaller }: Contradiction): Doc
   tone: "doubt",
 });
 
+function unsettledLines(count: number): readonly DocumentLine[] {
+  if (count === 0) return [];
+  const rules = countOf(count, "rule is unknown or waits", "rules are unknown or wait");
+  return [{ text: `${rules} for a person: that is no pass, and no change is sought.`, tone: "doubt" }];
+}
+
 /** Lays out what `findRemedies` found: for each finding the changes that make it hold, and why others do not. */
-export function describeRemedies({ build, findings, contradictions, asked }: RemedyReport): ReportDocument {
+export function describeRemedies({
+  build,
+  findings,
+  contradictions,
+  asked,
+  unsettled,
+}: RemedyReport): ReportDocument {
   const by = (state: FindingRemedies["state"]) => findings.filter((one) => one.state === state).length;
   const compromises = by("compromise");
   const lead: readonly DocumentLine[] =
@@ -40,7 +53,11 @@ export function describeRemedies({ build, findings, contradictions, asked }: Rem
         ];
   return {
     title: build,
-    lead: [...lead, ...asked.map(({ rule, verdict }) => ({ text: `[${rule}]: ${verdict}` }))],
+    lead: [
+      ...lead,
+      ...unsettledLines(unsettled),
+      ...asked.map(({ rule, verdict }) => ({ text: `[${rule}]: ${verdict}` })),
+    ],
     sections:
       findings.length === 0
         ? []

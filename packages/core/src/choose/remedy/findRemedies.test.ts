@@ -87,6 +87,7 @@ describe("findRemedies", () => {
         build: "b",
         findings,
         contradictions: [],
+        unsettled: 0,
         asked: [],
       }),
     );
@@ -131,6 +132,7 @@ describe("findRemedies", () => {
       build: "b",
       findings,
       contradictions: [],
+      unsettled: 0,
       asked: [],
     } as const;
     expect(renderText(describeRemedies(report))).toMatch(

@@ -77,6 +77,7 @@ export async function findRemedies(input: unknown, options: RemedyOptions = {}):
     build: report.build.name,
     findings: withContradictions(findings, contradictions),
     contradictions,
+    unsettled: asked.filter(({ verdict }) => verdict === "unknown").length,
     asked:
       only === undefined
         ? []

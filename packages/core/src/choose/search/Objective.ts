@@ -16,7 +16,8 @@ export interface Totals {
 /** What combinations are compared by. */
 export const aims = {
   cost: "the sum of all prices",
-  margin: "the least relative margin of the stop rules on which the choice has a say, over all tolerances",
+  margin:
+    "the margin of the stop rule that is nearest to its limit, the greater the better: of those on which the choice has a say, over all tolerances",
   mass: "the sum of all masses",
   time: "the longest lead time: when the last part is there",
 } as const;

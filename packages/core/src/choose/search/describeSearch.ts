@@ -100,8 +100,11 @@ function leadOf(result: SearchResult): readonly DocumentLine[] {
     });
   lines.push(
     found === 0
-      ? { text: `None of ${all} fits.`, tone: "bad" }
-      : { text: `Searched ${all} by ${objectiveOf(result)}.`, tone: "good" },
+      ? { text: complete ? `None of ${all} fits.` : `None was found so far among ${all}.`, tone: "bad" }
+      : {
+          text: `Searched ${complete ? "" : "a part of "}${all} by ${objectiveOf(result)}.`,
+          tone: complete ? "good" : "doubt",
+        },
   );
   const rest = terms.countAll
     ? ""
