@@ -112,9 +112,10 @@ export async function checkStream(
     await end();
   }
   // Nothing was judged, which must not look like all being sound.
-  if (lines === 0)
+  if (judged + bad === 0) {
     process.stderr.write(`${file}: no line in it; expected builds, one as JSON in each line\n`);
-  if (lines === 0) return ExitCode.badInput;
+    return ExitCode.badInput;
+  }
   if (bad > 0) process.stderr.write(`${countOf(bad, "line")} skipped: no build was read from them.\n`);
   if (bad > 0) return ExitCode.badInput;
   return unsound > 0 ? ExitCode.stops : ExitCode.sound;
