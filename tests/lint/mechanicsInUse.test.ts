@@ -20,7 +20,8 @@ const reasons: Readonly<Record<string, string>> = {
     "a second way, exact or by another book, to which tests hold the one in use",
     `wedgeThreadTorque stressAreaUnified thickCylinderHoopStress holzerResidual overlapStiffness
     shortBearingSommerfeld shortBearingAttitude finiteBearingLoad finiteFilm frictionVariable petroffPower
-    waltherViscosity rodToCylinderProfile steppedShaftStiffness equivalentShaftLength leastFilmOverCycle`,
+    waltherViscosity rodToCylinderProfile steppedShaftStiffness equivalentShaftLength leastFilmOverCycle
+    mobilityAt`,
   ),
   ...because(
     "solves the films of which the table in use is made, when that is written anew",

@@ -1,6 +1,7 @@
 import { describeComparison, evaluate, readBuildText } from "trialfit";
 import { expect, test } from "vitest";
 import { demoFiles } from "../../data/demoFiles.ts";
+import { prettyUnits } from "../../data/prettyUnits.ts";
 import { viewReport } from "./viewReport.ts";
 
 const DECIDING = { fails: "no", open: "possible", unknown: "missing" } as const;
@@ -17,7 +18,7 @@ test.each([...demoFiles])("of %s, a finding says at a glance what decides it", a
     if (verdict === "holds" || verdict === "not-applicable") continue;
     const deciding = comparisons
       .filter((one) => one.in === "requires" && one.state === DECIDING[verdict])
-      .map((one) => describeComparison(one).text);
+      .map((one) => prettyUnits(describeComparison(one).text));
     if (deciding.length === 0 || rule === undefined) continue;
     const glance = glances.get(rule);
     if (glance === undefined) continue;

@@ -16,5 +16,5 @@ export const mainBearingGrooveWidth = quantity({
   hot: { coldOnly: "shell and lands are of one metal and grow alike" },
   valid: "one groove with a land on each side",
   sources: [{ id: "definition" }],
-  examples: [{ given: { L: "19 mm", l_g: "7.5 mm" }, expect: "4 mm" }],
+  examples: [{ given: { L: "19 mm", l_g: "7.5 mm" }, expect: "4.00 mm" }],
 });
