@@ -221,6 +221,17 @@ async function isNeededByExample(pair: string): Promise<boolean> {
   return false;
 }
 
+/** Whether a rule is unknown for want of the field alone in some whole build: in the one looked at it may have been idle. */
+async function isNeededInAnother(pair: string): Promise<boolean> {
+  const [id, path] = pair.split(": ") as [string, string];
+  for (const whole of wholes) {
+    const [verdict] = await judge([byId.get(id)!], without(whole, new Set([path])));
+    if (verdict!.verdict === "unknown" && verdict!.missing.length === 1 && verdict!.missing[0] === path)
+      return true;
+  }
+  return false;
+}
+
 describe("fields left out of drawn builds", () => {
   const counts = { unknown: 0, named: 0, settled: 0, contradictory: 0, alone: 0, matter: 0 };
   const seen = new Set<string>();
@@ -282,7 +293,9 @@ describe("fields left out of drawn builds", () => {
       for (const verdict of looked.sort(() => random() - 0.5).slice(0, LOOKED_AT))
         await lookAt(verdict, bare, whole, finder);
     }
-    for (const pair of idle) if (!shown.has(pair) && (await isNeededByExample(pair))) shown.add(pair);
+    for (const pair of idle)
+      if (!shown.has(pair) && ((await isNeededInAnother(pair)) || (await isNeededByExample(pair))))
+        shown.add(pair);
     console.log(
       `unknown verdicts of ${BUILDS} drawn builds: ${JSON.stringify(counts)}; ${seen.size} rules, ${shown.size} pairs of rule and field seen to matter`,
     );
