@@ -1,7 +1,7 @@
 import { type Fit, fitClose, MET } from "./fitAims.ts";
 import { roundFreely } from "./roundSizes.ts";
-import { sizeAt, stepsInside } from "./steps.ts";
-import type { Trial } from "./Trial.ts";
+import { sizeAt, stepsInside, stepsNear } from "./steps.ts";
+import { type Trial, worstMiss } from "./Trial.ts";
 
 /** Members that are shown. */
 const MEMBERS = 9;
@@ -9,6 +9,8 @@ const MEMBERS = 9;
 const TRIED = { alone: 240, more: 12 } as const;
 /** Steps up and down that are tried of the dimensions that make up for another: more where none is found so. */
 const REACHES = [1, 3] as const;
+/** Steps below and above the solution that are tried where none is found so either. */
+const BESIDE = 4;
 /** Wanted dimensions up to which more are tried. */
 const MOST_WIDELY = 4;
 
@@ -85,6 +87,24 @@ function membersWithin(trial: Trial, along: Reaching): readonly (readonly number
   return [...members.values()];
 }
 
+/** Every way of taking one of each of some choices. */
+function* waysOf(choices: readonly (readonly number[])[]): Generator<readonly number[], void, void> {
+  const [first, ...rest] = choices;
+  if (first === undefined) yield [];
+  else for (const one of first) for (const others of waysOf(rest)) yield [one, ...others];
+}
+
+/** Members on the steps about the solution itself: where no descent leads to any, one may lie there all the same. */
+function membersBeside(trial: Trial, { found }: Along): readonly (readonly number[])[] {
+  if (trial.isDear) return [];
+  const choices = trial.wanted.map((wanted, index) =>
+    wanted.low === wanted.high ? [wanted.low] : stepsNear(found[index]!, wanted, BESIDE),
+  );
+  return [...waysOf(choices)].filter(
+    (sizes) => sizes.join() !== found.join() && worstMiss(trial.misses(sizes)) <= MET,
+  );
+}
+
 /**
  * Members of a family that can be ordered, each the best on the steps for one step of a dimension: those that keep to
  * every allowance, evenly along the first dimension that moves. Where these are few, the others are followed as well.
@@ -97,5 +117,6 @@ export function familyMembers(trial: Trial, along: Along): readonly (readonly nu
     const members = membersWithin(trial, { ...along, reach });
     if (members.length > 0) return spread([...members].sort(before), MEMBERS);
   }
-  return [];
+  if (trial.wanted.length > MOST_WIDELY) return [];
+  return spread([...membersBeside(trial, along)].sort(before), MEMBERS);
 }
