@@ -6,7 +6,7 @@ import { crossPuzzle } from "./crossPuzzle.ts";
 import { Wish } from "./solveGrid.ts";
 
 /** Puzzles whose aims ask for too much. */
-const PUZZLES = Number(process.env.TRIALFIT_CONFLICTS ?? 40);
+const PUZZLES = Number(process.env.TRIALFIT_CONFLICTS ?? 60);
 
 describe("aims that ask for too much", () => {
   it("are named: no sizes meet them, and any one left out, some do", {
@@ -47,6 +47,6 @@ describe("aims that ask for too much", () => {
     console.log(`${JSON.stringify(seen)}; solved in ${(solving / 1000).toFixed(1)} s`);
     expect(faults.join("\n")).toBe("");
     expect(seen.alone).toBeGreaterThan(PUZZLES / 30);
-    expect(seen.together).toBeGreaterThan(PUZZLES / 14);
+    expect(seen.together).toBeGreaterThan(PUZZLES / 10);
   });
 });

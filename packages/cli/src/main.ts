@@ -60,6 +60,12 @@ async function run(command: Command, rawArgs: readonly string[], path?: string):
   throw new UsageError(`unknown command "${name}"${near === undefined ? "" : `; did you mean "${near}"?`}`);
 }
 
+/** Where to read on after a slip. @param name the command that was asked for */
+function whereHelpIs(name = ""): string {
+  const own = Object.hasOwn(commands, name) ? `, "trialfit ${name} --help" for the options of this one` : "";
+  return `Run "trialfit --help" for the commands${own}.`;
+}
+
 // A reader that stops early (`| head`) is not an error of ours.
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   if (error.code === "EPIPE") process.exit();
@@ -79,7 +85,7 @@ try {
     (error instanceof Error && error.name === "CLIError")
   ) {
     process.stderr.write(
-      `trialfit: ${stripVTControlCharacters(error.message)}\nRun "trialfit --help" for the commands${Object.hasOwn(commands, process.argv[2] ?? "") ? `, "trialfit ${process.argv[2]} --help" for the options of this one` : ""}.\n`,
+      `trialfit: ${stripVTControlCharacters(error.message)}\n${whereHelpIs(process.argv[2])}\n`,
     );
   } else {
     process.stderr.write(

@@ -39,13 +39,10 @@ const nameOf = (key: string, asked: Asked) => (asked === "band" ? `band ${key}` 
  * another place, only what rests on the change is searched anew. Where a band is asked for, a whole one serves.
  */
 export function rememberedDerivation(key: string, asked: Asked): Derivation | undefined {
-  for (const name of new Set([key, nameOf(key, asked)])) {
-    const result = kept.get(name);
-    if (result === undefined) continue;
-    keep(name, result);
-    return result;
-  }
-  return undefined;
+  const name = kept.has(key) ? key : nameOf(key, asked);
+  const result = kept.get(name);
+  if (result !== undefined) keep(name, result);
+  return result;
 }
 
 /** Remembers a derivation. What cannot be is said anew each time: its words name values of other quantities. */

@@ -23,10 +23,12 @@ function introOf(family: NonNullable<Found["family"]>): string {
   const { freedom, moves, members } = family;
   const [lead, ...others] = moves;
   const words = others.map((move) => `${move.label} ${changeText(move, lead!)}`);
+  const { symbol } = unitOf(lead!.unit);
+  const one = symbol === "1" ? "1" : `1 ${symbol}`;
   const about =
     freedom > 1
       ? `${freedom} of the dimensions may be chosen freely. State more aims, or choose: some that lie along ${lead!.label}.`
-      : `For each ${["1", unitOf(lead!.unit).symbol].filter((one, at, all) => all.indexOf(one) === at).join(" ")} more of ${lead!.label}: ${words.length === 0 ? "nothing else moves" : words.join("; ")}.`;
+      : `For each ${one} more of ${lead!.label}: ${words.length === 0 ? "nothing else moves" : words.join("; ")}.`;
   return members.length > 0
     ? about
     : `${about} None of those that were tried stands on the steps and keeps to the allowances.`;
