@@ -1,7 +1,7 @@
-import { readdir, readFile, writeFile } from "node:fs/promises";
+import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import type { AstroIntegration } from "astro";
+import { builtPages } from "./builtPages.ts";
 
 /** A page as it is listed. */
 interface Listed {
@@ -66,10 +66,9 @@ export function everyPage(base = "/"): AstroIntegration {
     name: "every-page",
     hooks: {
       "astro:build:done": async ({ dir, logger }) => {
-        const folder = fileURLToPath(dir);
-        const names = (await readdir(folder, { recursive: true })).filter((name) => name.endsWith(".html"));
+        const { folder, names } = await builtPages(dir);
         const pages = await Promise.all(
-          names.sort().map(async (name): Promise<Listed> => {
+          names.map(async (name): Promise<Listed> => {
             const html = await readFile(join(folder, name), "utf8");
             const title = /<title>([^<|]*)/.exec(html)?.[1]?.trim() ?? name;
             return { path: name.replaceAll("\\", "/").replace(/(^|\/)index\.html$/, "$1"), title };

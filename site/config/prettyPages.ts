@@ -1,8 +1,8 @@
-import { readdir, readFile, writeFile } from "node:fs/promises";
+import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import type { AstroIntegration } from "astro";
 import { prettyMarkup } from "../src/data/prettyUnits.ts";
+import { builtPages } from "./builtPages.ts";
 
 /** Prints units on every page as people do, once all pages are built: what is code, computed or typed stays as it is. */
 export function prettyPages(): AstroIntegration {
@@ -10,8 +10,7 @@ export function prettyPages(): AstroIntegration {
     name: "pretty-pages",
     hooks: {
       "astro:build:done": async ({ dir, logger }) => {
-        const folder = fileURLToPath(dir);
-        const names = (await readdir(folder, { recursive: true })).filter((name) => name.endsWith(".html"));
+        const { folder, names } = await builtPages(dir);
         let changed = 0;
         for (const name of names) {
           const html = await readFile(join(folder, name), "utf8");

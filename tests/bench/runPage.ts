@@ -123,7 +123,7 @@ try {
   for (let start = 1; start < STARTS; start += 1) await (await open()).close();
   const page = await open();
   const name = await page.locator(".workbench h2.name").textContent();
-  tell("a demo build, from the start of the page (cold)", cold);
+  tell("a demo build, from the start of the page (first: as worked out with the site)", cold);
   for (const [path, text] of Object.entries(typed)) {
     await page.getByLabel("Find a field").fill(path);
     await type(page, path, text(0));

@@ -18,8 +18,11 @@ export interface Refinement {
   readonly pending: readonly string[];
 }
 
-/** Work before the first report [ms]: what is remembered or cheap. A person who types must not wait for more. */
-const FIRST = 5;
+/**
+ * Work before the first report [ms]: what is remembered or cheap. A person who types must not wait for more, nor for a
+ * first report where the last one would follow at once: each costs its making and its drawing.
+ */
+const FIRST = 16;
 /** Time between two reports [ms]: a report costs some milliseconds itself. */
 const BETWEEN_REPORTS = 150;
 

@@ -35,6 +35,8 @@ export interface BenchState {
   readonly places: Places;
   readonly troubles: readonly Trouble[];
   readonly report: ReportView | undefined;
+  /** Whether the report is the one of the first demo that was made with the site, not one of the evaluator here. */
+  readonly foreseen: boolean;
   /** Whether the report belongs to the file as it is, with nothing still being worked out. */
   readonly done: boolean;
   /** Time to the first report and to this one [ms]. */
@@ -78,6 +80,7 @@ interface Reason {
 type Act =
   | { readonly kind: "told"; readonly message: Told; readonly reason: Reason | undefined }
   | { readonly kind: "busy"; readonly other: boolean }
+  | { readonly kind: "foreseen"; readonly view: ReportView }
   | { readonly kind: "history"; readonly history: History }
   | { readonly kind: "options"; readonly options: JudgeOptions }
   | { readonly kind: "beside"; readonly beside: Beside | undefined }
@@ -103,6 +106,7 @@ const empty: BenchState = {
   places: {},
   troubles: [],
   report: undefined,
+  foreseen: false,
   done: false,
   first: 0,
   took: 0,
@@ -131,10 +135,12 @@ function told(state: BenchState, message: Told, reason: Reason | undefined): Ben
     }
     case "report": {
       const { view, done, first, took } = message;
-      return { ...state, report: view, done, first, took, failure: undefined };
+      // A part of what already stands there whole tells nothing.
+      if (state.foreseen && !done) return state;
+      return { ...state, report: view, foreseen: false, done, first, took, failure: undefined };
     }
     case "unread":
-      return { ...state, report: undefined, pair: undefined, done: true };
+      return { ...state, report: undefined, foreseen: false, pair: undefined, done: true };
     case "pair":
       return { ...state, pair: message.view, paired: true };
     case "plan":
@@ -145,7 +151,7 @@ function told(state: BenchState, message: Told, reason: Reason | undefined): Ben
       return { ...state, takings: { ...state.takings, [placeKey(of)]: taking } };
     }
     case "failed":
-      return { ...state, report: undefined, done: true, failure: message.message };
+      return { ...state, report: undefined, foreseen: false, done: true, failure: message.message };
   }
 }
 
@@ -157,9 +163,12 @@ function reduce(state: BenchState, act: Act): BenchState {
       return {
         ...state,
         done: false,
+        foreseen: false,
         paired: false,
         ...(act.other ? { takings: {}, sheet: undefined } : {}),
       };
+    case "foreseen":
+      return { ...state, report: act.view, foreseen: true };
     case "history":
       return { ...state, history: act.history };
     case "options":
@@ -177,6 +186,8 @@ function reduce(state: BenchState, act: Act): BenchState {
 export interface BenchActions {
   /** Puts another file on the bench. @param by what this is called when it is undone */
   open(text: string, file: string, by: string): void;
+  /** Shows the report of the build that was just opened, from before; nothing where the evaluator was sooner. */
+  foresee(view: ReportView): void;
   write(path: string, entry: Entry | undefined): void;
   put(put: Put): void;
   convert(path: string, unit: string): void;
@@ -257,6 +268,10 @@ export function useBench(): readonly [BenchState, BenchActions] {
     };
     return {
       open: (text, file, by) => send({ kind: "open", text, file }, by),
+      foresee: (view) => {
+        if (revision.current === 1 && latest.current.report === undefined)
+          dispatch({ kind: "foreseen", view });
+      },
       write: (path, entry) => send({ kind: "write", path, entry }, path),
       put: (put) => {
         dispatch({ kind: "put", put });

@@ -3,6 +3,7 @@ import type { ItemView, ReportView, Trouble } from "../protocol.ts";
 import type { BenchActions, BenchState } from "../state/useBench.ts";
 import { FindingItem } from "./FindingItem.tsx";
 import { Fold } from "./Fold.tsx";
+import { useGrowing } from "./useGrowing.ts";
 import { usePrinting } from "./usePrinting.ts";
 
 interface Props {
@@ -58,6 +59,7 @@ export function FindingList({ report, parts, state, ...rest }: Props) {
         .filter(({ shown }) => shown.length > 0),
     [report, search, part],
   );
+  const drawn = useGrowing(sections.length, printing || narrowed);
   return (
     <div class="findings">
       <search class="narrow" aria-label="Findings">
@@ -78,7 +80,7 @@ export function FindingList({ report, parts, state, ...rest }: Props) {
         </label>
       </search>
       {sections.length === 0 && <p role="status">No finding has these words.</p>}
-      {sections.map(({ heading, intro, items, shown }) => (
+      {sections.slice(0, drawn).map(({ heading, intro, items, shown }) => (
         <Fold
           class="section"
           key={withoutCount(heading)}

@@ -1,5 +1,6 @@
 import type { DemoText } from "../protocol.ts";
 import type { BenchActions } from "../state/useBench.ts";
+import { BUILD_FILES, FileButton } from "./FileButton.tsx";
 
 interface Props {
   readonly demos: readonly DemoText[];
@@ -11,9 +12,6 @@ export const NEW_BUILD = 'trialfit: "1"\nname: A new build\n';
 
 /** Puts a demo, a file or an empty build on the bench. */
 export function OpenBuild({ demos, actions }: Props) {
-  const openFile = async (file: File | undefined) => {
-    if (file !== undefined) actions.open(await file.text(), file.name, `opening ${file.name}`);
-  };
   return (
     <>
       <label>
@@ -37,17 +35,9 @@ export function OpenBuild({ demos, actions }: Props) {
           <option value="new">an empty build</option>
         </select>
       </label>
-      <label class="file-button">
+      <FileButton accept={BUILD_FILES} take={(text, name) => actions.open(text, name, `opening ${name}`)}>
         Open a file…
-        <input
-          type="file"
-          accept=".yaml,.yml,.json"
-          onChange={(event) => {
-            openFile(event.currentTarget.files?.[0]);
-            event.currentTarget.value = "";
-          }}
-        />
-      </label>
+      </FileButton>
     </>
   );
 }

@@ -7,7 +7,7 @@ const duration = (ms: number) => (ms < 1000 ? `${Math.round(ms)} ms` : `${(ms / 
 
 /** How the build stands: the headline and how many rules say what. */
 export function SummaryBar({ state }: { readonly state: BenchState }) {
-  const { report, done, first, took, failure, troubles } = state;
+  const { report, foreseen, done, first, took, failure, troubles } = state;
   const wrong = troubles.length;
   return (
     <div class="standing">
@@ -39,7 +39,9 @@ export function SummaryBar({ state }: { readonly state: BenchState }) {
             ? ""
             : done
               ? `first verdicts after ${duration(first)}, all after ${duration(took)}`
-              : "working…"}
+              : foreseen
+                ? "as worked out when this site was built; being worked out here…"
+                : "working…"}
         </li>
       </ul>
     </div>

@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from "preact/hooks";
-import type { DemoText, FormData } from "../protocol.ts";
+import type { DemoText, FormData, ReportView } from "../protocol.ts";
 import { firstText } from "../state/firstText.ts";
 import { nowOnBench } from "../state/nowOnBench.ts";
 import { useBench } from "../state/useBench.ts";
@@ -20,6 +20,10 @@ import { WhoseBuild } from "./WhoseBuild.tsx";
 interface Props {
   readonly form: FormData;
   readonly demos: readonly DemoText[];
+  /** What was said of the first demo when the site was built. */
+  readonly foreseen: Promise<ReportView | undefined>;
+  /** Told once the evaluator has said something: what takes time may begin now. */
+  readonly onJudged: () => void;
 }
 
 const ChoosingPanel = later(async () => (await import("./choosing/ChoosingPanel.tsx")).default);
@@ -28,7 +32,7 @@ const MeasuringPanel = later(async () => (await import("./measuring/MeasuringPan
 const PapersPanel = later(async () => (await import("./papers/PapersPanel.tsx")).default);
 
 /** The whole workbench: the form of the build, and what the evaluator says of it. */
-export function Workbench({ form, demos }: Props) {
+export function Workbench({ form, demos, foreseen, onJudged }: Props) {
   const [state, actions] = useBench();
   const [chosen, choose] = useState("findings");
   const [unfolded, setUnfolded] = useState<ReadonlySet<string>>(new Set());
@@ -48,13 +52,21 @@ export function Workbench({ form, demos }: Props) {
 
   useEffect(() => {
     firstText(demos).then(
-      ([text, by]) => actions.open(text, "build.yaml", by),
+      async ([text, by]) => {
+        actions.open(text, "build.yaml", by);
+        const view = text === demos[0]!.text ? await foreseen : undefined;
+        if (view !== undefined) actions.foresee(view);
+      },
       () => {
         setLost("The link does not hold a build that can be read; here is a demo build instead.");
         actions.open(demos[0]!.text, "build.yaml", "the demo build");
       },
     );
-  }, [demos, actions]);
+  }, [demos, actions, foreseen]);
+  const judged = state.done || (state.report !== undefined && !state.foreseen);
+  useEffect(() => {
+    if (judged) onJudged();
+  }, [judged, onJudged]);
 
   const unfold = useCallback((key: string, open: boolean) => {
     setUnfolded((set) => {

@@ -113,7 +113,7 @@ export class Bench {
     this.stop.abort(OUTDATED);
     this.stop = new AbortController();
     try {
-      await this.judge(this.revision, this.stop.signal, performance.now());
+      await this.judge(this.revision, this.stop.signal, performance.now(), message.kind === "open");
     } catch (error) {
       if (error !== OUTDATED) throw error;
     }
@@ -258,13 +258,15 @@ export class Bench {
     );
   }
 
-  private async judge(revision: number, signal: AbortSignal, begun: number): Promise<void> {
+  /** @param opened whether it is another build: its form is filled before the first verdicts, which take the longest */
+  private async judge(revision: number, signal: AbortSignal, begun: number, opened: boolean): Promise<void> {
     const { build } = this;
     if (build === undefined) {
       this.tell(revision);
       this.post({ kind: "unread", revision });
       return;
     }
+    if (opened) this.tell(revision);
     const { stage, set } = this.options;
     const options = {
       ...(stage === undefined ? {} : { stage }),
@@ -279,7 +281,7 @@ export class Bench {
       last = report;
       this.post({ kind: "report", revision, view, done: pending.length === 0, first, took });
       if (first !== took) continue;
-      this.tell(revision);
+      if (!opened) this.tell(revision);
       await this.plan(revision);
     }
     if (this.held !== undefined && last !== undefined) {

@@ -36,8 +36,9 @@ export class OtherBuild {
   }
 
   private async report(build: Build, by: By, signal: AbortSignal): Promise<Report> {
-    if (this.judged?.by.stage === by.stage && this.judged?.by.set === by.set && this.judged !== undefined)
-      return this.judged.report;
+    const { judged } = this;
+    if (judged !== undefined && judged.by.stage === by.stage && judged.by.set === by.set)
+      return judged.report;
     let last: Report | undefined;
     for await (const { report } of refineBuild(build, { ...judgedBy(by), signal })) last = report;
     this.judged = { by, report: last! };

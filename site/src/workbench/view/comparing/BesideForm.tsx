@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import type { DemoText } from "../../protocol.ts";
 import type { BenchActions, BenchState } from "../../state/useBench.ts";
+import { BUILD_FILES, FileButton } from "../FileButton.tsx";
 
 interface Props {
   readonly demos: readonly DemoText[];
@@ -16,9 +17,6 @@ export function BesideForm({ demos, state, actions }: Props) {
     ...kept.map((one) => ({ ...one, label: `this build, ${one.from}` })),
     ...demos.map(({ name, text }) => ({ text, from: "a demo, invented", label: `${name} (invented)` })),
   ];
-  const openFile = async (file: File | undefined) => {
-    if (file !== undefined) actions.compare({ text: await file.text(), from: file.name });
-  };
   return (
     <section class="beside-form" aria-label="What stands beside this build">
       <p>
@@ -47,17 +45,9 @@ export function BesideForm({ demos, state, actions }: Props) {
         <button type="button" onClick={actions.keep}>
           Keep it as it is now
         </button>
-        <label class="file-button">
+        <FileButton accept={BUILD_FILES} take={(text, from) => actions.compare({ text, from })}>
           Compare with a file…
-          <input
-            type="file"
-            accept=".yaml,.yml,.json"
-            onChange={(event) => {
-              openFile(event.currentTarget.files?.[0]);
-              event.currentTarget.value = "";
-            }}
-          />
-        </label>
+        </FileButton>
         {beside !== undefined && (
           <>
             <button type="button" onClick={actions.swap}>

@@ -1,4 +1,5 @@
 import type { BenchActions, BenchState } from "../../state/useBench.ts";
+import { FileButton } from "../FileButton.tsx";
 
 interface Props {
   readonly state: BenchState;
@@ -7,22 +8,11 @@ interface Props {
 
 /** Takes a filled measurement sheet, and says what came of it. */
 export function SheetDrop({ state: { sheet }, actions }: Props) {
-  const open = async (file: File | undefined) => {
-    if (file !== undefined) actions.sheet(await file.text(), file.name);
-  };
   return (
     <div class="sheet-drop">
-      <label class="file-button">
+      <FileButton accept=".csv,text/csv" take={actions.sheet}>
         Take in a filled sheet (CSV)…
-        <input
-          type="file"
-          accept=".csv,text/csv"
-          onChange={(event) => {
-            open(event.currentTarget.files?.[0]);
-            event.currentTarget.value = "";
-          }}
-        />
-      </label>
+      </FileButton>
       <div role="status">
         {sheet !== undefined && (
           <>
