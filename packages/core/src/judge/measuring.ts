@@ -54,12 +54,22 @@ export function* wordWith(
   return decideRule(rule, lookupOf(values, deriver.results));
 }
 
+/** A build every dimension of which came out as expected; the same for every verdict on it. */
+const exact = new WeakMap<ReadonlyMap<string, FieldValue>, Measured>();
+
+function exactly(judged: Judged): Measured {
+  const { values } = judged;
+  const measured =
+    exact.get(values) ?? measuring(judged, new Map([...values.keys()].map((path) => [path, 0])));
+  exact.set(values, measured);
+  return measured;
+}
+
 /**
  * What an open verdict becomes when all its dimensions come out as expected.
  * @returns undefined where even that leaves it unsettled
  */
 export function* wordAtNominal(judged: Judged, catalog: Catalog): Steps<SettledWord | undefined> {
-  const exact = measuring(judged, new Map([...judged.values.keys()].map((path) => [path, 0])));
-  const word = yield* wordWith(exact, judged, catalog);
+  const word = yield* wordWith(exactly(judged), judged, catalog);
   return word === "holds" || word === "fails" || word === "not-applicable" ? word : undefined;
 }

@@ -85,10 +85,8 @@ export function makeReport(evaluated: Evaluated): Report {
   const verdicts = every.filter((one) => !silenced(one));
   const stray = [...build.confirmations.keys()].filter((rule) => !evaluated.rules.includes(rule)).sort();
   const assumptions = [...values].flatMap(([path, value]) => {
-    const because = reasonOfDefault(path, values);
-    return build.values.has(path) || because === undefined
-      ? []
-      : [{ path, text: printField(value), because }];
+    const because = build.values.has(path) ? undefined : reasonOfDefault(path, values);
+    return because === undefined ? [] : [{ path, text: printField(value), because }];
   });
   return {
     format: "trialfit-report",
