@@ -1,7 +1,7 @@
 import type { Catalog } from "../derive/rootsOf.ts";
 import type { Steps } from "../derive/Steps.ts";
 import type { Judged } from "./Judged.ts";
-import { measuring, type SettledWord, type ToMeasure, wordAtNominal, wordWith } from "./measuring.ts";
+import { measuring, type SettledWord, settles, type ToMeasure, wordAtNominal } from "./measuring.ts";
 import { AT_ONCE, CAREFUL, FINEST, MOST, settleSingly } from "./settleSingly.ts";
 import { settleTogether } from "./settleTogether.ts";
 import type { Comparison } from "./Verdict.ts";
@@ -96,8 +96,8 @@ export function* howToSettle(judged: Judged, catalog: Catalog): Steps<Settlement
   }
   for (const trial of widths.size === 0 ? [] : TRIALS) {
     const measured = measuring(judged, new Map([...widths].map(([path, share]) => [path, trial * share])));
-    const word = yield* wordWith(measured, judged, catalog);
-    if (word === becomes) return { becomes, provided: "as-expected", measure: measured.measure };
+    if (yield* settles(measured, judged, catalog, becomes))
+      return { becomes, provided: "as-expected", measure: measured.measure };
   }
   return (yield* settleSingly(judged, catalog, becomes)) ?? (yield* settleTogether(judged, catalog, becomes));
 }

@@ -3,6 +3,7 @@ import type { Catalog } from "../derive/rootsOf.ts";
 import type { Steps } from "../derive/Steps.ts";
 import type { DimensionValue, FieldValue } from "../read/FieldValue.ts";
 import { decideRule } from "./decideRule.ts";
+import { isRefuted } from "./isRefuted.ts";
 import type { Judged } from "./Judged.ts";
 import { lookupOf } from "./lookupOf.ts";
 import type { VerdictWord } from "./Verdict.ts";
@@ -43,15 +44,21 @@ export function measuring({ values }: Judged, shares: ReadonlyMap<string, number
 }
 
 /** What the rule says when dimensions were measured so. */
-export function* wordWith(
-  { values }: Measured,
-  { rule, chain }: Judged,
-  catalog: Catalog,
-): Steps<VerdictWord> {
+function* wordWith({ values }: Measured, { rule, chain }: Judged, catalog: Catalog): Steps<VerdictWord> {
   // What is measured comes out at its nominal value, so that the engine at single values is the same.
   const deriver = Deriver.ofBands(values, catalog, chain);
   for (const fact of rule.facts) if (catalog.has(fact)) yield* deriver.derive(fact);
   return decideRule(rule, lookupOf(values, deriver.results));
+}
+
+/** Whether a rule surely says a word when dimensions were measured so. */
+export function* settles(
+  measured: Measured,
+  judged: Judged,
+  catalog: Catalog,
+  word: SettledWord,
+): Steps<boolean> {
+  return !isRefuted(measured, judged, catalog, word) && (yield* wordWith(measured, judged, catalog)) === word;
 }
 
 /** A build every dimension of which came out as expected; the same for every verdict on it. */

@@ -1,8 +1,9 @@
 import type { Catalog } from "../derive/rootsOf.ts";
 import type { Steps } from "../derive/Steps.ts";
 import type { Settlement } from "./howToSettle.ts";
+import { isRefuted } from "./isRefuted.ts";
 import type { Judged } from "./Judged.ts";
-import { measuring, type SettledWord, wordWith } from "./measuring.ts";
+import { type Measured, measuring, type SettledWord, settles } from "./measuring.ts";
 import { weightiest } from "./weightiest.ts";
 
 /** Share of its tolerance to which a careful measurement brings an input. */
@@ -16,9 +17,22 @@ export const AT_ONCE = 6;
 /** Halvings of the range in which the needed share lies. */
 const HALVINGS = 6;
 
+/** The widest share of which something is true that is true of all finer ones, or undefined where it is of none. */
+function* widest(isTrue: (share: number) => Steps<boolean>): Steps<number | undefined> {
+  if (!(yield* isTrue(FINEST))) return undefined;
+  let [low, high] = [FINEST, MOST];
+  for (let halving = 0; halving < HALVINGS; halving += 1) {
+    const share = (low + high) / 2;
+    if (yield* isTrue(share)) low = share;
+    else high = share;
+  }
+  return low;
+}
+
 /**
  * One dimension that alone settles an open verdict, and how well it must be measured; of several the one that needs
- * the least. Nothing is taken for a straight line: each trial is evaluated with its full band.
+ * the least. Nothing is taken for a straight line: what a few engines promise is evaluated with its full band, and
+ * where that does not hold every trial is.
  * @param becomes what the verdict becomes at the nominal values
  * @returns undefined where none does alone
  */
@@ -27,24 +41,17 @@ export function* settleSingly(
   catalog: Catalog,
   becomes: SettledWord,
 ): Steps<Settlement | undefined> {
-  let best: { readonly share: number; readonly settlement: Settlement } | undefined;
+  let best: { readonly share: number; readonly measured: Measured } | undefined;
   for (const { path } of weightiest(judged).slice(0, AT_ONCE)) {
-    const settles = function* (share: number): Steps<Settlement | undefined> {
-      const measured = measuring(judged, new Map([[path, share]]));
-      return (yield* wordWith(measured, judged, catalog)) === becomes
-        ? { becomes, provided: "as-expected", measure: measured.measure }
-        : undefined;
-    };
-    let found = yield* settles(FINEST);
-    if (found === undefined) continue;
-    let [low, high] = [FINEST, MOST];
-    for (let halving = 0; halving < HALVINGS; halving += 1) {
-      const share = (low + high) / 2;
-      const wider = yield* settles(share);
-      if (wider === undefined) high = share;
-      else [low, found] = [share, wider];
-    }
-    if (best === undefined || low > best.share) best = { share: low, settlement: found };
+    const to = (share: number) => measuring(judged, new Map([[path, share]]));
+    const does = (share: number) => settles(to(share), judged, catalog, becomes);
+    const promised = yield* widest(function* (share) {
+      yield;
+      return !isRefuted(to(share), judged, catalog, becomes);
+    });
+    if (promised === undefined || promised <= (best?.share ?? 0)) continue;
+    const share = (yield* does(promised)) ? promised : yield* widest(does);
+    if (share !== undefined && share > (best?.share ?? 0)) best = { share, measured: to(share) };
   }
-  return best?.settlement;
+  return best && { becomes, provided: "as-expected", measure: best.measured.measure };
 }

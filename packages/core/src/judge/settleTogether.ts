@@ -2,7 +2,7 @@ import type { Catalog } from "../derive/rootsOf.ts";
 import type { Steps } from "../derive/Steps.ts";
 import type { Settlement } from "./howToSettle.ts";
 import type { Judged } from "./Judged.ts";
-import { measuring, type SettledWord, wordWith } from "./measuring.ts";
+import { measuring, type SettledWord, settles } from "./measuring.ts";
 import { CAREFUL, FINEST, MOST } from "./settleSingly.ts";
 import { weightiest } from "./weightiest.ts";
 
@@ -34,12 +34,10 @@ export function* settleTogether(
   const all = weightiest(judged);
   const measureOf = ({ paths, share }: Trial) =>
     measuring(judged, new Map(paths.map((path) => [path, share])));
-  const settles = function* (trial: Trial): Steps<boolean> {
-    return (yield* wordWith(measureOf(trial), judged, catalog)) === becomes;
-  };
+  const does = (trial: Trial): Steps<boolean> => settles(measureOf(trial), judged, catalog, becomes);
   let above = MOST;
   for (const first of SHARES) {
-    if (!(yield* settles({ paths: all.map(({ path }) => path), share: first }))) {
+    if (!(yield* does({ paths: all.map(({ path }) => path), share: first }))) {
       above = first;
       continue;
     }
@@ -48,12 +46,12 @@ export function* settleTogether(
     const paths = (count: number) => all.slice(0, count).map(({ path }) => path);
     while (enough - few > 1) {
       const count = Math.floor((few + enough) / 2);
-      if (yield* settles({ paths: paths(count), share })) enough = count;
+      if (yield* does({ paths: paths(count), share })) enough = count;
       else few = count;
     }
     for (let halving = 0; halving < HALVINGS; halving += 1) {
       const wider = (share + above) / 2;
-      if (yield* settles({ paths: paths(enough), share: wider })) share = wider;
+      if (yield* does({ paths: paths(enough), share: wider })) share = wider;
       else above = wider;
     }
     const { measure } = measureOf({ paths: paths(enough), share });
