@@ -195,7 +195,7 @@ export type FromWorker = { readonly revision: number } & (
       readonly kind: "report";
       readonly view: PackedReport;
       readonly done: boolean;
-      /** Time from the change to the first report, and to this one [ms]. */
+      /** Time from the change to the first report, and to the one with every verdict, or this one before it [ms]. */
       readonly first: number;
       readonly took: number;
     }

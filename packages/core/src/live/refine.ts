@@ -46,19 +46,24 @@ export async function* refine(
 ): AsyncGenerator<Refinement, void, void> {
   let begun = Date.now();
   let reported: { readonly at: number; readonly found: number } | undefined;
+  // Between two pieces of the work something is whole, the verdicts first of all: that is not kept waiting.
+  let whole = false;
   const evaluation = begin();
   for await (const steps of evaluation.work()) {
     while (steps.next().done !== true) {
       if (Date.now() - begun < (reported === undefined ? FIRST : BREATH)) continue;
       const { found } = evaluation;
-      if (reported === undefined || (found > reported.found && Date.now() - reported.at > BETWEEN_REPORTS)) {
+      const late = whole || Date.now() - (reported?.at ?? 0) > BETWEEN_REPORTS;
+      if (reported === undefined || (found > reported.found && late)) {
         yield await refinementOf(evaluation);
+        whole = false;
         reported = { at: Date.now(), found: evaluation.found };
       }
       await takeBreath();
       if (signal?.aborted === true) throw signal.reason;
       begun = Date.now();
     }
+    whole = true;
   }
   yield await refinementOf(evaluation);
 }

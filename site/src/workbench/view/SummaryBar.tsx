@@ -41,7 +41,9 @@ export function SummaryBar({ state }: { readonly state: BenchState }) {
               ? `first verdicts after ${duration(first)}, all after ${duration(took)}`
               : foreseen
                 ? "as worked out when this site was built; being worked out here…"
-                : "working…"}
+                : report.counts.pending > 0
+                  ? "working…"
+                  : "every verdict is there; what would settle the open ones is being looked for…"}
         </li>
       </ul>
     </div>

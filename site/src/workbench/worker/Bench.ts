@@ -273,13 +273,15 @@ export class Bench {
       ...(set === undefined ? {} : { sets: [set] }),
     };
     let first: number | undefined;
+    let all: number | undefined;
     let last: Report | undefined;
     for await (const { report, pending } of refineBuild(build, { ...options, signal })) {
       const view = this.packing.pack(viewReport(report));
       const took = performance.now() - begun;
       first ??= took;
+      if (view.counts.pending === 0) all ??= took;
       last = report;
-      this.post({ kind: "report", revision, view, done: pending.length === 0, first, took });
+      this.post({ kind: "report", revision, view, done: pending.length === 0, first, took: all ?? took });
       if (first !== took) continue;
       if (!opened) this.tell(revision);
       await this.plan(revision);
