@@ -31,6 +31,16 @@ export async function settled(page: Page): Promise<void> {
   await expect(page.locator(".workbench:not(.busy) .counts li").first()).toBeVisible({ timeout: WORK });
 }
 
+/** The builds that the browser keeps. */
+export function keptTexts(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() =>
+    Object.entries(localStorage)
+      .filter(([key]) => key.startsWith("trialfit.build."))
+      .map(([, value]) => JSON.parse(value).text as string)
+      .sort(),
+  );
+}
+
 /** The build file as the workbench would save it. */
 export async function fileOf(page: Page): Promise<string> {
   await page.getByRole("tab", { name: "File" }).click();

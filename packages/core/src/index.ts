@@ -150,7 +150,7 @@ export { syntaxOf } from "./read/syntaxOf.ts";
 export type { WantedValue, WrittenAim } from "./read/WantedValue.ts";
 export { withField } from "./read/withField.ts";
 export { briefOf } from "./report/briefOf.ts";
-export { describeComparison, operatorWords } from "./report/describeComparison.ts";
+export { describeComparison, describeRelevance, operatorWords } from "./report/describeComparison.ts";
 export { describeCondition } from "./report/describeCondition.ts";
 export { type Detail, describeFinding } from "./report/describeFinding.ts";
 export { coldPartners } from "./report/describeHot.ts";

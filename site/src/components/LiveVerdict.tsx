@@ -4,6 +4,17 @@ import { VerdictMark } from "./VerdictMark.tsx";
 import { VerdictNotes } from "./VerdictNotes.tsx";
 import "./LiveVerdict.css";
 
+/** Stands in place of a verdict while a number cannot be read: that of other numbers is none of these. */
+export function NoVerdict() {
+  return (
+    <div class="live-bands">
+      <p role="status">
+        <VerdictMark word="unknown" /> A number cannot be read: there is no verdict on what stands there.
+      </p>
+    </div>
+  );
+}
+
 /** A verdict that may change while somebody looks: its word is read out when it does. */
 export function LiveVerdict({ view }: { readonly view: VerdictView }) {
   return (

@@ -1,6 +1,8 @@
 import { readNumber, rewrite, type Scale, writeEntry } from "./Entry.ts";
 
 type Control = HTMLInputElement | HTMLSelectElement;
+/** A number and its tolerance, as they stand in their boxes. */
+type Texts = readonly [value: string, tolerance: string];
 
 function startOf(control: Control): string {
   if (control instanceof HTMLInputElement) return control.defaultValue;
@@ -14,6 +16,8 @@ export class FieldControls {
   readonly path: string;
   private readonly box: HTMLElement;
   private unit: string;
+  /** What was typed, in which unit, and what another unit made of it: however often that changes, it is not rounded again. */
+  private typed: { readonly unit: string; readonly texts: Texts; readonly now: Texts } | undefined;
 
   constructor(box: HTMLElement) {
     this.box = box;
@@ -88,12 +92,21 @@ export class FieldControls {
   private changeUnit(): void {
     const symbol = this.control("unit")?.value ?? "";
     const [from, to] = [this.scale(this.unit), this.scale(symbol)];
-    this.unit = symbol;
     const value = this.control("value");
     const tolerance = this.control("tolerance");
     const slide = this.control("slide");
-    if (value !== null) value.value = rewrite(value.value, from, to);
-    if (tolerance !== null) tolerance.value = rewrite(tolerance.value, from, to, true);
+    const shown: Texts = [value?.value ?? "", tolerance?.value ?? ""];
+    const isMade = this.typed?.now.every((text, index) => text === shown[index]) === true;
+    const typed = isMade ? this.typed! : { unit: this.unit, texts: shown };
+    const typedIn = this.scale(typed.unit);
+    const now: Texts =
+      typed.unit === symbol
+        ? typed.texts
+        : [rewrite(typed.texts[0], typedIn, to), rewrite(typed.texts[1], typedIn, to, true)];
+    this.typed = { unit: typed.unit, texts: typed.texts, now };
+    this.unit = symbol;
+    if (value !== null) value.value = now[0];
+    if (tolerance !== null) tolerance.value = now[1];
     if (slide instanceof HTMLInputElement && value !== null) {
       slide.min = rewrite(slide.min, from, to);
       slide.max = rewrite(slide.max, from, to);

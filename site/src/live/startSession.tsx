@@ -1,5 +1,5 @@
 import { render } from "preact";
-import { LiveVerdict } from "../components/LiveVerdict.tsx";
+import { LiveVerdict, NoVerdict } from "../components/LiveVerdict.tsx";
 import { startWorker } from "../worker/startWorker.ts";
 import { FieldControls } from "./FieldControls.ts";
 import type { LiveAnswer, LiveProblem } from "./LiveAnswer.ts";
@@ -27,7 +27,6 @@ export function startSession(host: HTMLElement, form: HTMLFormElement): void {
     const others = problems.filter(({ path }) => !fields.some((field) => field.path === path));
     general.textContent = others.map(({ label, text }) => `${label} ${text}`.trim()).join(" ");
     general.hidden = others.length === 0;
-    output.toggleAttribute("data-stale", problems.length > 0);
   };
   const ask = () => {
     const changed = fields.filter((field) => field.changed);
@@ -49,13 +48,12 @@ export function startSession(host: HTMLElement, form: HTMLFormElement): void {
     if (data.number !== number) return;
     output.setAttribute("aria-busy", "false");
     complain("problems" in data ? data.problems : []);
-    if ("view" in data) render(<LiveVerdict view={data.view} />, output);
+    render("view" in data ? <LiveVerdict view={data.view} /> : <NoVerdict />, output);
   });
   worker.addEventListener("error", () => {
-    complain([
-      { path: "", label: "", text: "The evaluator stopped: the verdict shown is not that of these numbers." },
-    ]);
-    output.toggleAttribute("data-stale", true);
+    output.setAttribute("aria-busy", "false");
+    complain([{ path: "", label: "", text: "The evaluator stopped: there is no verdict on these numbers." }]);
+    render(<NoVerdict />, output);
   });
   form.addEventListener("input", ({ target }) => {
     for (const field of fields) field.follow(target);

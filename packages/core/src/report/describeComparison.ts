@@ -69,25 +69,34 @@ export function describeComparison(comparison: Comparison): DocumentLine {
   return line;
 }
 
-function lineOf(comparison: Comparison): DocumentLine {
-  const { value, against, unit, label, operator, decimals } = comparison;
-  const words = operatorWords[operator];
+/** What is compared, and what it is to be: `Bore 86.00 mm`, `at least 80 mm`. */
+function sidesOf({ value, against, unit, label, operator, decimals }: Comparison) {
   const limit =
     against === undefined
       ? "another value that is missing"
       : "low" in against
         ? printBand(against, unit ?? "1")
         : (against as readonly string[]).join(", ");
-  if (value === undefined)
-    return {
-      text: `${label}: missing; must be ${words} ${limit}`.replace("  ", " "),
-      tone: "doubt",
-      comparison,
-    };
-  const shown = typeof value === "string" ? value : printBand(value, unit ?? "1", decimals);
+  const shown =
+    value === undefined
+      ? `${label}: missing`
+      : `${label} ${typeof value === "string" ? value : printBand(value, unit ?? "1", decimals)}`;
+  return { shown, wanted: `${operatorWords[operator]} ${limit}`.trim() };
+}
+
+/** When a rule that was left out would be relevant, in words: nothing is short or to spare there. */
+export function describeRelevance(comparison: Comparison): string {
+  const { shown, wanted } = sidesOf(comparison);
+  return `${shown}, relevant only when it is ${wanted}`;
+}
+
+function lineOf(comparison: Comparison): DocumentLine {
+  const { shown, wanted } = sidesOf(comparison);
+  if (comparison.value === undefined)
+    return { text: `${shown}; must be ${wanted}`, tone: "doubt", comparison };
   const bar = barOf(comparison);
   return {
-    text: `${label} ${shown}, must be ${words} ${limit}${marginText(comparison)}`.replace(/ {2,}/g, " "),
+    text: `${shown}, must be ${wanted}${marginText(comparison)}`,
     ...(bar === undefined ? {} : { bar }),
     comparison,
   };

@@ -29,22 +29,28 @@ export function requirements(verdict: ReportVerdict): readonly DocumentLine[] {
 /** How much of a finding is shown: all of it, or its numbers and what to do. */
 export type Detail = "full" | "brief";
 
+/** What a verdict rests on that nobody measured or published; nothing where there is none. */
+export function assumedLine({ assumed }: ReportVerdict): readonly DocumentLine[] {
+  if (assumed.length === 0) return [];
+  const text = `values not measured, but assumed or estimated: ${nameFields(assumed)}`;
+  return [{ label: "rests on", text }];
+}
+
 function grounds(verdict: ReportVerdict): readonly DocumentLine[] {
   const standings = [...new Set(Object.values(verdict.standing))];
   return [
     ...(verdict.disputed === undefined ? [] : [{ label: "disputed", text: verdict.disputed }]),
-    ...(verdict.assumed.length === 0
-      ? []
-      : [
-          {
-            label: "rests on",
-            text: `values not measured, but assumed or estimated: ${nameFields(verdict.assumed)}`,
-          },
-        ]),
+    ...assumedLine(verdict),
     ...verdict.takenFor.map((text) => ({ label: "rests on", text })),
     ...(standings.length === 0
       ? []
-      : [{ label: "limit by", text: standings.join(", "), tone: "faint" as const }]),
+      : [
+          {
+            label: "limit by",
+            text: standings.map((one) => one.replaceAll("-", " ")).join(", "),
+            tone: "faint" as const,
+          },
+        ]),
     { label: "source", text: verdict.sources.map(nameSource).join("; "), tone: "faint" },
   ];
 }

@@ -15,7 +15,7 @@ import type { DocumentLine, DocumentSection, ReportDocument } from "./ReportDocu
 export const DISCLAIMER =
   "These are checks of the numbers that were entered, not a promise. The part maker's instructions, local codes and qualified people come first; the person who measures and signs decides.";
 
-/** A caution that stands already is named, not repeated: what is read twice is soon not read at all. */
+/** A caution that stands already is pointed to, not repeated: what is read twice is soon not read at all. */
 function withoutRepeatedCautions(sections: readonly DocumentSection[]): readonly DocumentSection[] {
   const first = new Map<string, string>();
   return sections.map((section) => ({
@@ -25,8 +25,8 @@ function withoutRepeatedCautions(sections: readonly DocumentSection[]): readonly
       lines: item.lines.map((line) => {
         if (line.label !== "caution") return line;
         const seen = first.get(line.text);
-        if (seen === undefined) first.set(line.text, item.id ?? item.title);
-        return seen === undefined ? line : { ...line, text: `as at ${seen}` };
+        if (seen === undefined) first.set(line.text, item.title);
+        return seen === undefined ? line : { ...line, text: `the same as above, at “${seen}”` };
       }),
     })),
   }));

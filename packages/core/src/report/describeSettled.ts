@@ -3,8 +3,8 @@ import { countOf } from "../read/countOf.ts";
 import { fieldLabel } from "../read/fieldCatalog.ts";
 import { bandOrigins } from "../tables/bandOrigins.ts";
 import { confirmationLines } from "./confirmationLines.ts";
-import { describeComparison } from "./describeComparison.ts";
-import { requirements } from "./describeFinding.ts";
+import { describeRelevance } from "./describeComparison.ts";
+import { assumedLine, requirements } from "./describeFinding.ts";
 import type { Report } from "./Report.ts";
 import type { DocumentItem, DocumentSection } from "./ReportDocument.ts";
 
@@ -17,10 +17,13 @@ export function heldSection(report: Report): DocumentSection {
       title: verdict.title,
       id: verdict.rule,
       tone: "good",
-      lines: [...requirements(verdict), ...confirmationLines(verdict)].map(({ bar: _, ...line }) => ({
-        ...line,
-        tone: "faint" as const,
-      })),
+      lines: [
+        ...[...requirements(verdict), ...confirmationLines(verdict)].map(({ bar: _, ...line }) => ({
+          ...line,
+          tone: "faint" as const,
+        })),
+        ...assumedLine(verdict),
+      ],
     })),
   };
 }
@@ -34,12 +37,12 @@ export function skippedSection(report: Report): DocumentSection {
       title: verdict.title,
       id: verdict.rule,
       tone: "faint",
-      lines: verdict.comparisons
-        .filter((one) => one.in === "when" && one.state === "no")
-        .map((one) => ({
-          text: describeComparison(one).text.replace("must be", "relevant only when it is"),
-          tone: "faint",
-        })),
+      lines: [
+        ...verdict.comparisons
+          .filter((one) => one.in === "when" && one.state === "no")
+          .map((one) => ({ text: describeRelevance(one), tone: "faint" as const })),
+        ...assumedLine(verdict),
+      ],
     })),
   };
 }

@@ -14,7 +14,7 @@ import type {
   Trouble,
 } from "../protocol.ts";
 import { History } from "./History.ts";
-import { keepText } from "./keepText.ts";
+import { keepBuild, leaveBuild } from "./keptBuilds.ts";
 import { placeKey } from "./placeKey.ts";
 import { Runs } from "./Runs.ts";
 import { UnpackReport } from "./UnpackReport.ts";
@@ -58,6 +58,8 @@ export interface BenchState {
   /** What came of the last sheet, and its name. */
   readonly sheet: (Taking & { readonly file: string }) | undefined;
   readonly failure: string | undefined;
+  /** Why something that was to be opened was not. */
+  readonly refused: string | undefined;
   /** What was put in last. */
   readonly put: Put | undefined;
 }
@@ -81,6 +83,7 @@ type Act =
   | { readonly kind: "told"; readonly message: Told; readonly reason: Reason | undefined }
   | { readonly kind: "busy"; readonly other: boolean }
   | { readonly kind: "foreseen"; readonly view: ReportView }
+  | { readonly kind: "refused"; readonly because: string }
   | { readonly kind: "history"; readonly history: History }
   | { readonly kind: "options"; readonly options: JudgeOptions }
   | { readonly kind: "beside"; readonly beside: Beside | undefined }
@@ -119,6 +122,7 @@ const empty: BenchState = {
   takings: {},
   sheet: undefined,
   failure: undefined,
+  refused: undefined,
   put: undefined,
 };
 
@@ -165,10 +169,13 @@ function reduce(state: BenchState, act: Act): BenchState {
         done: false,
         foreseen: false,
         paired: false,
+        refused: undefined,
         ...(act.other ? { takings: {}, sheet: undefined } : {}),
       };
     case "foreseen":
       return { ...state, report: act.view, foreseen: true };
+    case "refused":
+      return { ...state, refused: act.because };
     case "history":
       return { ...state, history: act.history };
     case "options":
@@ -184,8 +191,12 @@ function reduce(state: BenchState, act: Act): BenchState {
 
 /** What the page can do with the build. */
 export interface BenchActions {
-  /** Puts another file on the bench. @param by what this is called when it is undone */
+  /** Puts another build on the bench; that which was there stays kept. @param by what this is called when it is undone */
   open(text: string, file: string, by: string): void;
+  /** Puts what was written into the text of the build on the bench. */
+  rewrite(text: string): void;
+  /** Says why something was not opened. */
+  refuse(because: string): void;
   /** Shows the report of the build that was just opened, from before; nothing where the evaluator was sooner. */
   foresee(view: ReportView): void;
   write(path: string, entry: Entry | undefined): void;
@@ -232,7 +243,7 @@ export function useBench(): readonly [BenchState, BenchActions] {
       dispatch({ kind: "told", message: data, reason: reasons.current.get(data.revision) });
       if (data.kind !== "text") return;
       reasons.current.delete(data.revision);
-      if (data.text !== "") keepText(data.text);
+      if (data.text !== "") keepBuild(data.text);
     });
     worker.current = made;
     return () => made.terminate();
@@ -273,7 +284,12 @@ export function useBench(): readonly [BenchState, BenchActions] {
         compare(swapped(before.text, beside));
     };
     return {
-      open: (text, file, by) => send({ kind: "open", text, file }, by),
+      open: (text, file, by) => {
+        if (latest.current.history.text !== undefined) leaveBuild();
+        send({ kind: "open", text, file }, by);
+      },
+      rewrite: (text) => send({ kind: "open", text, file: "build.yaml" }, "the file"),
+      refuse: (because) => dispatch({ kind: "refused", because }),
       foresee: (view) => {
         if (revision.current === 1 && latest.current.report === undefined)
           dispatch({ kind: "foreseen", view });

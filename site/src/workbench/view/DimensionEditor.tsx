@@ -25,7 +25,6 @@ export function DimensionEditor({ field, entry, id, describedBy, wrong, write, t
       <input
         id={id}
         type="text"
-        inputMode="decimal"
         autocomplete="off"
         value={entry.number}
         aria-invalid={wrong}
@@ -65,7 +64,6 @@ export function DimensionEditor({ field, entry, id, describedBy, wrong, write, t
         <span aria-hidden="true">±</span>
         <input
           type="text"
-          inputMode="decimal"
           autocomplete="off"
           aria-label={`${field.label}: tolerance, plus or minus`}
           placeholder={field.tolerance ?? "0"}

@@ -12,6 +12,7 @@ import { SlimBar, SummaryBar } from "./SummaryBar.tsx";
 import { type Tab, Tabs } from "./Tabs.tsx";
 import { Toolbar } from "./Toolbar.tsx";
 import { useDroppedFile } from "./useDroppedFile.ts";
+import { LOST, useLinks } from "./useLinks.ts";
 import { useUndoKeys } from "./useUndoKeys.ts";
 import { useWide } from "./useWide.ts";
 import { WantedList } from "./WantedList.tsx";
@@ -35,11 +36,12 @@ const PapersPanel = later(async () => (await import("./papers/PapersPanel.tsx"))
 export function Workbench({ form, demos, foreseen, onJudged }: Props) {
   const [state, actions] = useBench();
   const [chosen, choose] = useState("findings");
+  const [draft, setDraft] = useState<string>();
   const [unfolded, setUnfolded] = useState<ReadonlySet<string>>(new Set());
-  const [lost, setLost] = useState("");
   const wide = useWide();
   useDroppedFile(actions, () => choose("measuring"));
   useUndoKeys(actions);
+  useLinks(actions);
   const labels = useMemo(
     () =>
       new Map(
@@ -51,17 +53,12 @@ export function Workbench({ form, demos, foreseen, onJudged }: Props) {
   );
 
   useEffect(() => {
-    firstText(demos).then(
-      async ([text, by]) => {
-        actions.open(text, "build.yaml", by);
-        const view = text === demos[0]!.text ? await foreseen : undefined;
-        if (view !== undefined) actions.foresee(view);
-      },
-      () => {
-        setLost("The link does not hold a build that can be read; here is a demo build instead.");
-        actions.open(demos[0]!.text, "build.yaml", "the demo build");
-      },
-    );
+    firstText(demos).then(async ({ text, by, lost }) => {
+      actions.open(text, "build.yaml", by);
+      if (lost) actions.refuse(LOST);
+      const view = text === demos[0]!.text ? await foreseen : undefined;
+      if (view !== undefined) actions.foresee(view);
+    });
   }, [demos, actions, foreseen]);
   const judged = state.done || (state.report !== undefined && !state.foreseen);
   useEffect(() => {
@@ -92,6 +89,9 @@ export function Workbench({ form, demos, foreseen, onJudged }: Props) {
   );
   const { text = "" } = state.history;
   useEffect(() => nowOnBench.set(text), [text]);
+  useEffect(() => {
+    if (draft === text) setDraft(undefined);
+  }, [draft, text]);
   const nameOf = useCallback((path: string) => labels.get(path), [labels]);
   const [called, call] = useState(0);
   // Once something was chosen here, what came of it stays in sight.
@@ -147,16 +147,20 @@ export function Workbench({ form, demos, foreseen, onJudged }: Props) {
       content: () => <MeasuringPanel form={form} state={state} actions={actions} />,
     },
     { id: "papers", label: "Papers", content: () => <PapersPanel papers={form.papers} state={state} /> },
-    { id: "file", label: "File", content: () => <FilePanel state={state} actions={actions} /> },
+    {
+      id: "file",
+      label: "File",
+      content: () => <FilePanel state={state} actions={actions} draft={draft} setDraft={setDraft} />,
+    },
   ];
   return (
     <div class={`workbench ${wide ? "wide" : ""} ${state.done ? "" : "busy"}`}>
       <h2 class="name">{state.name === "" ? "A build" : state.name}</h2>
       <WhoseBuild state={state} demos={demos} />
       <Toolbar form={form} demos={demos} state={state} actions={actions} />
-      {lost !== "" && (
+      {state.refused !== undefined && (
         <p class="trouble" role="alert">
-          {lost}
+          {state.refused}
         </p>
       )}
       <SummaryBar state={state} />

@@ -1,5 +1,7 @@
 import { useEffect, useRef } from "preact/hooks";
 import type { BenchActions } from "../state/useBench.ts";
+import { openFile } from "./openFile.ts";
+import { readTextFile } from "./readTextFile.ts";
 
 const isBox = (target: EventTarget | null) =>
   target instanceof HTMLElement && target.closest("input, textarea, select") !== null;
@@ -14,10 +16,11 @@ export function useDroppedFile(actions: BenchActions, onSheet: () => void): void
   show.current = onSheet;
   useEffect(() => {
     const open = async (file: File) => {
-      const text = await file.text();
-      if (!/\.csv$/i.test(file.name)) actions.open(text, file.name, `opening ${file.name}`);
+      const read = await readTextFile(file);
+      if ("refused" in read) actions.refuse(read.refused);
+      else if (!/\.csv$/i.test(file.name)) openFile(actions, read.text, file.name);
       else {
-        actions.sheet(text, file.name);
+        actions.sheet(read.text, file.name);
         show.current();
       }
     };

@@ -26,9 +26,9 @@ import type {
   ToWorker,
   Trouble,
 } from "../protocol.ts";
-import { inUnit } from "./inUnit.ts";
 import type { OtherBuild } from "./OtherBuild.ts";
 import { PackReport } from "./PackReport.ts";
+import { Rescaling } from "./Rescaling.ts";
 import { readEntries } from "./readEntries.ts";
 import { readWhatCan } from "./readWhatCan.ts";
 import { resized } from "./resized.ts";
@@ -85,6 +85,7 @@ export class Bench {
   /** The last report of all of the build on the bench; undefined after another was opened. */
   private whole: Report | undefined;
   private readonly packing = new PackReport();
+  private readonly scales = new Rescaling();
 
   constructor(post: Post) {
     this.post = post;
@@ -140,7 +141,8 @@ export class Bench {
         break;
       case "convert": {
         const entry = this.entries[message.path];
-        if (entry?.form === "pieces") this.write(message.path, { ...entry, ...inUnit(entry, message.unit) });
+        if (entry?.form === "pieces")
+          this.write(message.path, { ...entry, ...this.scales.inUnit(message.path, entry, message.unit) });
         break;
       }
       case "judge":

@@ -1,4 +1,10 @@
-import { type Comparison, confirmationPath, describeComparison, type ReportVerdict } from "trialfit";
+import {
+  type Comparison,
+  confirmationPath,
+  describeComparison,
+  describeRelevance,
+  type ReportVerdict,
+} from "trialfit";
 import { prettyUnits } from "../../data/prettyUnits.ts";
 
 const CONFIRMATION = confirmationPath("");
@@ -12,10 +18,10 @@ const DECIDES: Readonly<Record<string, (one: Comparison) => boolean>> = {
 
 /**
  * The one comparison that says at a glance why a verdict is what it is: what fails, what lies astride its limit, what
- * is missing; of one that holds, the first with a number.
+ * is missing; of one that holds, the first with a number. It says where that number was only assumed.
  * @returns its words, or undefined where a rule compares nothing
  */
-export function glanceOf({ verdict, comparisons }: ReportVerdict): string | undefined {
+export function glanceOf({ verdict, comparisons, assumed }: ReportVerdict): string | undefined {
   const asked = verdict === "not-applicable" ? "when" : "requires";
   const own = comparisons.filter((one) => one.in === asked && !one.fact.startsWith(CONFIRMATION));
   const decides = DECIDES[verdict === "not-applicable" ? "fails" : verdict];
@@ -27,6 +33,6 @@ export function glanceOf({ verdict, comparisons }: ReportVerdict): string | unde
     own.find(({ margin, state }) => margin !== undefined && state === "sure") ??
     own.find(({ margin }) => margin !== undefined);
   if (one === undefined) return undefined;
-  const text = prettyUnits(describeComparison(one).text);
-  return asked === "when" ? text.replace("must be", "relevant only when it is") : text;
+  const text = prettyUnits(asked === "when" ? describeRelevance(one) : describeComparison(one).text);
+  return assumed.includes(one.fact) ? `${text} (assumed)` : text;
 }

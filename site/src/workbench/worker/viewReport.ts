@@ -6,6 +6,7 @@ import {
   type Report,
   type ReportVerdict,
 } from "trialfit";
+import { prettyUnits } from "../../data/prettyUnits.ts";
 import type { ItemView, ReportView, SectionView } from "../protocol.ts";
 import { countsOf } from "./countsOf.ts";
 import { drawSpread } from "./drawSpread.tsx";
@@ -38,6 +39,12 @@ function ofVerdict(item: ItemView, verdict: ReportVerdict, report: Report): Item
   const numbers = numbersOf(verdict);
   return {
     ...item,
+    // Findings are read one by one here: each has its caution in full.
+    lines: item.lines.map((line) =>
+      line.label === "caution" && verdict.caution !== undefined
+        ? { ...line, text: prettyUnits(verdict.caution) }
+        : line,
+    ),
     word: verdict.verdict,
     weight: verdict.weight,
     work: verdict.work,

@@ -45,7 +45,11 @@ export function BesideForm({ demos, state, actions }: Props) {
         <button type="button" onClick={actions.keep}>
           Keep it as it is now
         </button>
-        <FileButton accept={BUILD_FILES} take={(text, from) => actions.compare({ text, from })}>
+        <FileButton
+          accept={BUILD_FILES}
+          take={(text, from) => actions.compare({ text, from })}
+          refuse={actions.refuse}
+        >
           Compare with a file…
         </FileButton>
         {beside !== undefined && (

@@ -10,7 +10,7 @@ interface Props {
 export function SheetDrop({ state: { sheet }, actions }: Props) {
   return (
     <div class="sheet-drop">
-      <FileButton accept=".csv,text/csv" take={actions.sheet}>
+      <FileButton accept=".csv,text/csv" take={actions.sheet} refuse={actions.refuse}>
         Take in a filled sheet (CSV)…
       </FileButton>
       <div role="status">

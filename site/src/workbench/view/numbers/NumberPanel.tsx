@@ -32,7 +32,7 @@ function Input({ input, goTo }: { readonly input: TraceInput; readonly goTo: Pro
           {label}
         </button>
       )}
-      {assumed && <span class="quiet"> (taken, for it was left out)</span>}
+      {assumed && <span class="quiet"> (assumed: neither measured nor published)</span>}
     </li>
   );
 }
