@@ -37,7 +37,7 @@ describe("refining a build", () => {
       for (const { report, pending } of refinements.slice(0, -1)) {
         early += 1;
         pendingSeen += pending.length;
-        expect(report.summary.sound).toBe(false);
+        expect(report.summary.sound).toBe(report.pending!.rules.length === 0 && last.report.summary.sound);
         const said = textsBy(bare(report), ({ rule }) => rule);
         expect(differing(said, final)).toEqual([]);
         expect(

@@ -131,7 +131,7 @@ export interface ReportSummary {
   readonly toConfirm: number;
   readonly notApplicable: number;
   /**
-   * True when every stop rule that is or may be relevant surely holds, and nothing is pending. What a person must confirm counts only when
+   * True when every stop rule that is or may be relevant surely holds, and no rule is pending. What a person must confirm counts only when
    * a stage is named: before that, the engine need not stand there to be looked at.
    */
   readonly sound: boolean;
@@ -180,7 +180,7 @@ export interface Report {
     readonly silenced: readonly Pick<ReportVerdict, "rule" | "title" | "weight" | "verdict">[];
   };
   readonly summary: ReportSummary;
-  /** Only in a report that was made before all was worked out: what is left. The build is not sound while there is any. */
+  /** Only in a report that was made before all was worked out: what is left. The build is not sound while there is a rule among it. */
   readonly pending?: ReportPending;
   /** Where engines were drawn within the tolerances. */
   readonly statistics?: ReportStatistics;

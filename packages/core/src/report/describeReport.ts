@@ -82,9 +82,10 @@ function findingSection(
 
 function headline(report: Report): DocumentLine {
   const { summary, pending } = report;
-  if (pending !== undefined)
+  const open = pending?.rules.length ?? 0;
+  if (open > 0)
     return {
-      text: `NOT YET KNOWN: ${pending.rules.length} rules are still being worked out, and have not passed.`,
+      text: `NOT YET KNOWN: ${countOf(open, "rule")} ${open === 1 ? "is still being worked out, and has" : "are still being worked out, and have"} not passed.`,
       tone: "bad",
     };
   const stops = report.verdicts.filter((one) => one.weight === "stop");
@@ -101,7 +102,7 @@ function headline(report: Report): DocumentLine {
     };
   const count = (word: string) => stops.filter((one) => one.verdict === word && !one.toConfirm).length;
   const parts = [
-    [count("fails"), "fail"],
+    [count("fails"), count("fails") === 1 ? "fails" : "fail"],
     [count("open"), "open"],
     [count("unknown"), "unknown"],
     [report.stage === "all" ? 0 : waiting, "to be confirmed"],

@@ -52,7 +52,7 @@ function summaryOf(
     unknown: count("unknown") - toConfirm,
     toConfirm,
     notApplicable: count("not-applicable"),
-    sound: stops === 0 && verdicts.length > 0 && pending === undefined,
+    sound: stops === 0 && verdicts.length > 0 && (pending?.rules.length ?? 0) === 0,
     stops,
   };
 }

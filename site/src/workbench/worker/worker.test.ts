@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { fc, test } from "@fast-check/vitest";
 import {
+  type DimensionPieces,
   evaluate,
   joinDimension,
   parseDimension,
@@ -16,6 +17,7 @@ import { Bench } from "./Bench.ts";
 import { inUnit } from "./inUnit.ts";
 import { PackReport } from "./PackReport.ts";
 import { placeWords } from "./placeWords.ts";
+import { Rescaling } from "./Rescaling.ts";
 import { readEntries } from "./readEntries.ts";
 import { readingRows, readingsOf } from "./readingRows.ts";
 import { readWhatCan } from "./readWhatCan.ts";
@@ -133,6 +135,21 @@ describe("entries of a form", () => {
       on: "2026-03-14",
       how: "blue and a lamp",
     });
+  });
+  test.prop([
+    fc.integer({ min: 1, max: 99999 }),
+    fc.constantFrom("mm", "bar", "N m", "degC", "cm3"),
+    fc.constantFrom("", "0.5", "2 %", "+0.3/-0.1"),
+    fc.array(fc.nat(), { minLength: 1, maxLength: 6 }),
+  ])("looked at in other units and back, a size is what was typed", (digits, unit, tolerance, picks) => {
+    const typed = { number: String(digits / 100), unit, tolerance, word: "" };
+    const units = unitsLike(unitOf(unit));
+    const scales = new Rescaling();
+    let pieces: DimensionPieces = typed;
+    for (const pick of picks) pieces = scales.inUnit("a.b", pieces, units[pick % units.length]!.symbol);
+    expect(scales.inUnit("a.b", pieces, unit)).toEqual(typed);
+    const other = { ...pieces, number: `${pieces.number}1` };
+    expect(scales.inUnit("a.b", other, pieces.unit)).toEqual(other);
   });
   test.prop([
     fc.integer({ min: 1, max: 99999 }),
