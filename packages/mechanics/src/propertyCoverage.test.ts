@@ -30,7 +30,7 @@ const notSolved = {
   ),
   ...because(
     "a piece of a shape, with many numbers: held to what it encloses and joins; the whole is found back",
-    "outlineCurve meshAround cylinderObstacle railObstacle camshaftObstacle roundObstacle",
+    "outlineCurve meshAround cylinderObstacle oppositeObstacle railObstacle camshaftObstacle roundObstacle",
   ),
   ...because(
     "seeks over any function or list that it is given: held to tops known beforehand",

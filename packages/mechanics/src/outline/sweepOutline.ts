@@ -117,5 +117,6 @@ export function sweepOutline(sweep: RodSweep): RodNearest {
  */
 export function surelyClears(sweep: RodSweep, clearance: number): boolean {
   requireSweep(sweep);
-  return sweepCells(sweep, outlineCurves(sweep.outline), clearance).cells.length === 0;
+  const { cells, least } = sweepCells(sweep, outlineCurves(sweep.outline), clearance);
+  return cells.length === 0 && least >= clearance;
 }
