@@ -41,12 +41,12 @@ export function heatForPeak(cycle: PreparedCycle, peakPressure: number): number 
     peakPressure,
     `above the ${motored} that the charge reaches without burning`,
   );
-  // What it takes at constant volume, at top dead centre, is too little: a good place to start from.
+  // What it takes at constant volume, at top dead centre, is too little: two and a half times as much is mostly enough.
   const least = ((peakPressure - motored) * cycle.middleVolumes[top - 1]!) / ratios[to]! / shares[to]!;
   return solveIncreasing(
     (heat) => (heat === 0 ? motored : peakOf(heat)) - peakPressure,
     0,
-    1.3 * least,
+    2.5 * least,
     least * 1e-12,
   );
 }

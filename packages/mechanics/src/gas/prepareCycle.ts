@@ -6,7 +6,7 @@ import { cylinderVolume } from "../volumes/cylinderVolumeAt.ts";
 import { burntShareOver } from "./burntShare.ts";
 import { type ClosedCycle, requireClosedCycle } from "./ClosedCycle.ts";
 import { boreFactor, burningSpeedFactor, motoredGasSpeed } from "./wallHeatTransfer.ts";
-import { lossByVolume } from "./wallLoss.ts";
+import { lossByLogOfVolume } from "./wallLoss.ts";
 
 /** Everything of a closed cycle that does not depend on the heat, one entry for each node or step. */
 export interface PreparedCycle {
@@ -106,6 +106,7 @@ export function prepareCycle(cycle: ClosedCycle): PreparedCycle {
   const reference = { ...charge, volume: volumes[0]! };
   const massConstant = (charge.pressure * volumes[0]!) / charge.temperature;
   const ofBore = boreFactor(bore);
+  const logOfMass = Math.log(massConstant);
   // Powers by logarithms: each volume is raised to several.
   const logOf = (volume: number) => Math.log(volume);
   const logs = volumes.map(logOf);
@@ -118,7 +119,7 @@ export function prepareCycle(cycle: ClosedCycle): PreparedCycle {
     motored[i] = charge.pressure * Math.exp((logs[0]! - log) * freshRatio);
     const time = (angles[i + 1]! - angles[i]!) / speed;
     wallFactors[i] =
-      wallArea(middle, clearanceVolume, bore) * time * ofBore * lossByVolume(middle, massConstant);
+      wallArea(middle, clearanceVolume, bore) * time * ofBore * lossByLogOfVolume(log - logOfMass);
   }
   const nodeFrom = (angle: number) => {
     const found = angles.findIndex((one) => one >= angle);

@@ -18,7 +18,7 @@ import {
   wallGasSpeed,
   wallHeatTransfer,
 } from "./wallHeatTransfer.ts";
-import { lossByPressure, lossBySpeed, lossByVolume } from "./wallLoss.ts";
+import { lossByLogOfVolume, lossByPressure, lossBySpeed, lossByVolume } from "./wallLoss.ts";
 
 property.prop([between(0.06, 0.12), between(1 * bar, 120 * bar), between(400, 2600), between(1, 60)])(
   "the transfer is the part that stays by the part that follows the gas",
@@ -45,6 +45,7 @@ property.prop([
     const temperature = (pressure * volume) / massConstant;
     const apart = lossByPressure(pressure) * lossByVolume(volume, massConstant) * lossBySpeed(gasSpeed);
     nearly(apart, stateFactor(pressure, temperature, gasSpeed), 1e-12);
+    nearly(lossByLogOfVolume(Math.log(volume / massConstant)), lossByVolume(volume, massConstant), 1e-12);
   },
 );
 
