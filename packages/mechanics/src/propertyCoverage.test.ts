@@ -43,7 +43,7 @@ const notSolved = {
   ),
   ...because(
     "sweeps any rod past any thing, for the clearances whose inputs are found back: held to samples",
-    "sweepOutline surelyClears nearestOf rodContactOver rodToCylinderProfile boreHollow",
+    "sweepOutline nearerThan nearestOf rodContactOver rodToCylinderProfile boreHollow",
   ),
   ...because(
     "is itself a search back, in steps of 0.1 µm whose number jumps: held to give the clearance that it is asked for",

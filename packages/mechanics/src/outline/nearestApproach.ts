@@ -51,6 +51,7 @@ function boundsOfWhole({ writes }: ApproachSearch, { u, radius }: Disc, way: num
  * @param sweep the mechanism, the outline, the parts of the obstacle and how hollow they are
  * @param curves the curves of the outline
  * @param hollow most that the distance to a part bends down [1/m], as `RodSweep` says it
+ * @param below only what is nearer than this is sought [m]; where nothing is, it is what comes back as the clearance
  * @returns the nearest approach, no more than some nanometres above the least distance; undefined where too many points
  *   are about as near
  *
@@ -60,8 +61,10 @@ export function nearestApproach(
   { crank, obstacle }: RodSweep,
   curves: readonly OutlineCurve[],
   hollow: 0 | ((within: number) => number),
+  below = Number.POSITIVE_INFINITY,
 ): Approach | undefined {
   const search = new ApproachSearch(crank, obstacle, curves, frames, hollow);
+  search.best.clearance = below;
   let [next, cells]: [CellList, CellList] = [levels[0], levels[1]];
   frames.clear();
   next.length = 0;

@@ -27,20 +27,18 @@ const done = new CellList(ROOM);
  * longer side, down to the finest size.
  * @param sweep the mechanism, the outline and the parts of the obstacle
  * @param curves the curves of the outline
- * @param below only distances below this [m] are sought, and where one is met the search is over
- * @returns the cells left, until the next call, and the least distance found in the middle of one or `below`
+ * @returns the cells left, until the next call, and the least distance found in the middle of one
  *
  * Source: branch and bound with a Lipschitz constant.
  */
 export function sweepCells(
   sweep: RodSweep,
   curves: readonly OutlineCurve[],
-  below = Number.POSITIVE_INFINITY,
 ): { readonly cells: CellList; readonly least: number } {
   const { crank, obstacle } = sweep;
   const motions = motionsPerRadian(sweep, curves);
   const size = finest * (crank.throwRadius + Math.max(...curves.map(({ reach }) => reach)));
-  let least = below;
+  let least = Number.POSITIVE_INFINITY;
   let [next, cells]: [CellList, CellList] = [levels[0], levels[1]];
   frames.clear();
   next.length = 0;
@@ -67,8 +65,7 @@ export function sweepCells(
 
   const halfAngle = Math.PI / firstCells;
   const count = firstCells * (sweep.motion?.turns ?? 1);
-  const isMet = (): boolean => below !== Number.POSITIVE_INFINITY && least < below;
-  for (let i = 0; i < count && !isMet(); i++) {
+  for (let i = 0; i < count; i++) {
     const angle = (2 * i + 1) * halfAngle;
     const frame = frames.add(crank, angle);
     for (let curve = 0; curve < curves.length; curve++) {
@@ -78,7 +75,7 @@ export function sweepCells(
 
   // The most promising cells first, as their children lower the distance all others must beat.
   let order: Uint32Array | undefined = orderBy(next.bound, next.length);
-  while (next.length > 0 && !isMet()) {
+  while (next.length > 0) {
     [next, cells] = [cells, next];
     next.length = 0;
     for (let place = 0; place < cells.length; place++) {
