@@ -26,7 +26,7 @@ const notSolved = {
   ),
   ...because(
     "turns places, not sizes: held to keep distances, and to its own way back",
-    "inLeaningFrame seenFromLeaningFrame rodFrame rodPointInBlock",
+    "inLeaningFrame rodFrame rodPointInBlock",
   ),
   ...because(
     "a piece of a shape, with many numbers: held to what it encloses and joins; the whole is found back",

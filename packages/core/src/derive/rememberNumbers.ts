@@ -2,11 +2,11 @@ import { hashOf } from "./hashOf.ts";
 
 /** An answer, and the numbers that it was worked out from. */
 interface Kept<T> {
-  readonly point: Float64Array;
+  readonly point: readonly number[];
   readonly value: T;
 }
 
-const isSame = (one: Float64Array, other: Float64Array): boolean => {
+const isSame = (one: readonly number[], other: Float64Array): boolean => {
   for (let index = 0; index < one.length; index += 1) if (one[index] !== other[index]) return false;
   return true;
 };
@@ -32,7 +32,7 @@ export function rememberNumbers<N extends Readonly<Record<string, number>>, T>(
     const entry =
       known !== undefined && isSame(known.point, asked)
         ? known
-        : { point: asked.slice(), value: compute(numbers) };
+        : { point: Array.from(asked), value: compute(numbers) };
     kept.delete(hash);
     kept.set(hash, entry);
     if (kept.size > most) kept.delete(kept.keys().next().value!);

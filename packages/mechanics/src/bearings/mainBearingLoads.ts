@@ -1,3 +1,4 @@
+import { arraysOf } from "../check/arraysOf.ts";
 import {
   finite,
   notNegative,
@@ -106,13 +107,17 @@ export function mainBearingLoads(input: {
   for (const { bank, position, fires } of cylinders) requireAll(finite, { bank, position, fires });
   const throws = throwsOf(cylinders, rodsPerPin);
   const samples = rod.x.length;
-  const loads = Array.from({ length: throws.length + 1 }, () => ({
-    x: new Float64Array(samples),
-    y: new Float64Array(samples),
+  const [x, y, ...parts] = arraysOf(2 * throws.length + 4, samples) as [
+    Float64Array,
+    Float64Array,
+    ...Float64Array[],
+  ];
+  const loads = Array.from({ length: throws.length + 1 }, (_, k) => ({
+    x: parts[2 * k]!,
+    y: parts[2 * k + 1]!,
   }));
   const pull = balanceMass * throwRadius * angularSpeed ** 2;
   const { sines, cosines } = turnedAt(samples);
-  const [x, y] = [new Float64Array(samples), new Float64Array(samples)];
   throws.forEach((sharing, k) => {
     x.fill(0);
     y.fill(0);

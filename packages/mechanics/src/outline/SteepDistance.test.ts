@@ -2,7 +2,7 @@ import { test as property } from "@fast-check/vitest";
 import { expect } from "vitest";
 import { between, mm, near } from "../check/support.test-support.ts";
 import { writeAcrossBesideNotch } from "../clearance/writeAcrossBesideNotch.ts";
-import { seenFromLeaningFrame } from "../kinematics/bankTilts.ts";
+import { inLeaningFrame } from "../kinematics/bankTilts.ts";
 import { cornerDistance } from "./cornerDistance.ts";
 import {
   DISTANCE,
@@ -57,7 +57,8 @@ property.prop([places, places, between(-3, 3)])(
     expect(nail.least).toBe(-0.002);
     near(nail(x, y), Math.hypot(x - 0.03, y - 0.01) - 0.002, 1e-12);
     const leaning = steepDistance(writeFromLeaningFrame(nail.write, tilt), {});
-    near(leaning(x, y), seenFromLeaningFrame(nail, tilt)(x, y), 1e-12);
+    const there = inLeaningFrame({ x, y }, tilt);
+    near(leaning(there.x, there.y), nail(x, y), 1e-12);
     if (leaning(x, y) < 1 * mm) return;
     const [own, differs] = [new Float64Array(PLACES), new Float64Array(PLACES)];
     for (const n of [own, differs]) [n[X], n[Y]] = [x, y];

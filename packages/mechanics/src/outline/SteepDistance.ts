@@ -92,7 +92,7 @@ export function writeCorner(n: Float64Array, dx: number, steepX: number, dy: num
  * @returns what writes it in the leaning frame
  * @throws never itself; what `write` throws comes through
  *
- * Source: as `seenFromLeaningFrame`: distances stay distances, and slopes turn with the frame.
+ * Source: plane geometry: distances stay distances, and slopes turn with the frame.
  */
 export function writeFromLeaningFrame(write: WriteDistance, tilt: number): WriteDistance {
   const [sin, cos] = [Math.sin(tilt), Math.cos(tilt)];

@@ -26,9 +26,13 @@ function orderCoarsely(bounds: Float64Array, count: number): Uint32Array {
   return orderBy(coarse, count);
 }
 
+/** The last bounds, used again for an obstacle of as many parts. */
+let whole = new Float64Array();
+
 /** How near the whole outline, as a disc, can come to each part while the crank turns through each of the first cells. */
 function boundsOfWhole({ writes }: ApproachSearch, { u, radius }: Disc, way: number): Float64Array {
-  const whole = new Float64Array(FIRST_CELLS * writes.length);
+  const count = FIRST_CELLS * writes.length;
+  if (whole.length !== count) whole = new Float64Array(count);
   const n = new Float64Array(PLACES);
   for (let i = 0; i < FIRST_CELLS; i++) {
     n[X] = frames.x[i]! - u * frames.sin[i]!;
@@ -77,11 +81,11 @@ export function nearestApproach(
   // Whole outlines first, as a disc, and stretches of them as smaller ones: at most angles they are far from everything.
   const discs = outlineDiscs(curves);
   const way = halfAngle * Math.max(...search.bounds.map(({ perRadian }) => perRadian));
-  const whole = boundsOfWhole(search, discs.whole, way);
+  const bounds = boundsOfWhole(search, discs.whole, way);
   const parts = obstacle.length;
-  const order = orderCoarsely(whole, whole.length);
-  for (let place = 0; place < whole.length; place++) {
-    if (search.best.isBeyond(whole[order[place]!]!)) continue;
+  const order = orderCoarsely(bounds, bounds.length);
+  for (let place = 0; place < bounds.length; place++) {
+    if (search.best.isBeyond(bounds[order[place]!]!)) continue;
     const part = order[place]! % parts;
     const frame = (order[place]! - part) / parts;
     for (const disc of discs.stretches) {
