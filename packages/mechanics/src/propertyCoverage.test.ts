@@ -26,11 +26,11 @@ const notSolved = {
   ),
   ...because(
     "turns places, not sizes: held to keep distances, and to its own way back",
-    "inLeaningFrame seenFromLeaningFrame rodFrame rodPointInBlock",
+    "inLeaningFrame rodFrame rodPointInBlock",
   ),
   ...because(
     "a piece of a shape, with many numbers: held to what it encloses and joins; the whole is found back",
-    "outlineCurve meshAround cylinderObstacle railObstacle camshaftObstacle roundObstacle",
+    "outlineCurve meshAround cylinderObstacle oppositeObstacle railObstacle camshaftObstacle roundObstacle",
   ),
   ...because(
     "seeks over any function or list that it is given: held to tops known beforehand",
@@ -43,7 +43,7 @@ const notSolved = {
   ),
   ...because(
     "sweeps any rod past any thing, for the clearances whose inputs are found back: held to samples",
-    "sweepOutline surelyClears nearestOf rodContactOver rodToCylinderProfile boreHollow",
+    "sweepOutline nearerThan nearestOf rodContactOver rodToCylinderProfile boreHollow",
   ),
   ...because(
     "is itself a search back, in steps of 0.1 µm whose number jumps: held to give the clearance that it is asked for",

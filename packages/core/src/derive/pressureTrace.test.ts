@@ -44,7 +44,7 @@ describe("pressureTrace", () => {
   it("forgets, and finds the same again", () => {
     const trace = pressureTrace(numbers);
     const copy = [...trace.pressures];
-    for (let i = 1; i <= 300; i++) pressureTrace({ ...numbers, p_max: numbers.p_max + i });
+    for (let i = 1; i <= 1100; i++) pressureTrace({ ...numbers, p_max: numbers.p_max + i });
     const again = pressureTrace(numbers);
     expect(again).not.toBe(trace);
     expect([...again.pressures]).toEqual(copy);
@@ -52,7 +52,7 @@ describe("pressureTrace", () => {
 
   it("keeps what is used", () => {
     const trace = pressureTrace(numbers);
-    for (let i = 1; i <= 300; i++) {
+    for (let i = 1; i <= 1100; i++) {
       pressureTrace({ ...numbers, p_max: numbers.p_max + i });
       expect(pressureTrace(numbers)).toBe(trace);
     }

@@ -66,8 +66,11 @@ export function workingCycle(
   };
 }
 
-/** Traces kept: several quantities of one build, and the corners that their bands have in common. */
-const MOST_KEPT = 256;
+/**
+ * Traces kept, about 11 kB each: those of all quantities of one build, so that none is worked out again when something
+ * is changed that it does not rest on, a mass or the oil.
+ */
+const MOST_KEPT = 1024;
 /**
  * Cylinder pressure over two turns whose peak is the entered peak pressure: one zone, Wiebe burning, heat to the
  * walls by Woschni; the heat is scaled until the peak fits. Read it with `pressureAt` of mechanics. About 0.25 ms;

@@ -42,8 +42,8 @@ export function runningCylinder(numbers: CycleNumbers): RunningCylinder {
   };
 }
 
-/** Cycles kept: those of the points at which something else than a force is moved. */
-const MOST_KEPT = 64;
+/** Cycles kept, about 9 kB each: those of all quantities of one build, for when the oil or a bearing is changed. */
+const MOST_KEPT = 768;
 
 /** Load of one rod on its crankpin over the cycle; the same numbers are answered from memory. Not to be changed. */
 export const crankpinCycle = rememberNumbers(

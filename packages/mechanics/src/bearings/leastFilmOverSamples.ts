@@ -23,10 +23,14 @@ const SQUARE = 14;
 const FARTHEST = 15;
 const ROOM = 16;
 
+/** The last ones, used again for the next bearing of as many samples. */
+let kept = new Float64Array();
+
 /** Load and turning, sample after sample, the first once more at the end. */
 function samplesOf({ load, meanTurning }: SampledBearing): Float64Array {
   const count = load.x.length;
-  const samples = new Float64Array(WIDTH * (count + 1));
+  if (kept.length !== WIDTH * (count + 1)) kept = new Float64Array(WIDTH * (count + 1));
+  const samples = kept;
   for (let i = 0; i <= count; i++) {
     const from = i === count ? 0 : i;
     const [x, y] = [load.x[from]!, load.y[from]!];

@@ -1,3 +1,4 @@
+import { arraysOf } from "../check/arraysOf.ts";
 import {
   finite,
   notNegative,
@@ -47,6 +48,32 @@ function throwsOf(cylinders: readonly CylinderPlace[], rodsPerPin: number): read
   );
 }
 
+/** Adds the load of one rod, at its place in the cycle and turned to the block, to that of its throw. */
+function addRod(rod: LoadCycle, { bank, fires }: CylinderPlace, x: Float64Array, y: Float64Array): void {
+  const { x: rodX, y: rodY } = rod;
+  const samples = rodX.length;
+  const [sine, cosine] = [Math.sin(bank), Math.cos(bank)];
+  // As cycleValue, for both parts of the load at once: the share between two samples is the same all round.
+  const shift = (-fires / CYCLE) * samples;
+  const whole = Math.floor(shift);
+  const share = shift - whole;
+  let here = whole - samples * Math.floor(whole / samples);
+  let hereX = rodX[here]!;
+  let hereY = rodY[here]!;
+  for (let i = 0; i < samples; i++) {
+    here = here + 1 === samples ? 0 : here + 1;
+    const nextX = rodX[here]!;
+    const nextY = rodY[here]!;
+    const across = hereX + share * (nextX - hereX);
+    const along = hereY + share * (nextY - hereY);
+    // From the cylinder's frame to the block's: turned on by the bank in the sense of rotation.
+    x[i]! += across * cosine + along * sine;
+    y[i]! += along * cosine - across * sine;
+    hereX = nextX;
+    hereY = nextY;
+  }
+}
+
 /**
  * Loads of the main bearings over a cycle: each throw lies on the two bearings beside it, half its load on each,
  * and each bearing adds up its two throws. The load of a throw is that of its rods, less the pull of the
@@ -80,43 +107,35 @@ export function mainBearingLoads(input: {
   for (const { bank, position, fires } of cylinders) requireAll(finite, { bank, position, fires });
   const throws = throwsOf(cylinders, rodsPerPin);
   const samples = rod.x.length;
-  const loads = Array.from({ length: throws.length + 1 }, () => ({
-    x: new Float64Array(samples),
-    y: new Float64Array(samples),
+  const [x, y, ...parts] = arraysOf(2 * throws.length + 4, samples) as [
+    Float64Array,
+    Float64Array,
+    ...Float64Array[],
+  ];
+  const loads = Array.from({ length: throws.length + 1 }, (_, k) => ({
+    x: parts[2 * k]!,
+    y: parts[2 * k + 1]!,
   }));
   const pull = balanceMass * throwRadius * angularSpeed ** 2;
   const { sines, cosines } = turnedAt(samples);
   throws.forEach((sharing, k) => {
-    const [x, y] = [new Float64Array(samples), new Float64Array(samples)];
-    for (const { bank, fires } of sharing) {
-      const [sine, cosine] = [Math.sin(bank), Math.cos(bank)];
-      // As cycleValue, for both parts of the load at once: the share between two samples is the same all round.
-      const shift = (-fires / CYCLE) * samples;
-      const whole = Math.floor(shift);
-      const share = shift - whole;
-      let here = whole - samples * Math.floor(whole / samples);
-      for (let i = 0; i < samples; i++) {
-        const next = here + 1 === samples ? 0 : here + 1;
-        const across = rod.x[here]! + share * (rod.x[next]! - rod.x[here]!);
-        const along = rod.y[here]! + share * (rod.y[next]! - rod.y[here]!);
-        // From the cylinder's frame to the block's: turned on by the bank in the sense of rotation.
-        x[i]! += across * cosine + along * sine;
-        y[i]! += along * cosine - across * sine;
-        here = next;
-      }
-    }
+    x.fill(0);
+    y.fill(0);
+    for (const cylinder of sharing) addRod(rod, cylinder, x, y);
     const first = sharing[0]!;
     const [sine, cosine] = [Math.sin(first.bank - first.fires), Math.cos(first.bank - first.fires)];
-    const [before, after] = [loads[k]!, loads[k + 1]!];
+    const { x: beforeX, y: beforeY } = loads[k]!;
+    const { x: afterX, y: afterY } = loads[k + 1]!;
     for (let i = 0; i < samples; i++) {
       // The crankpin stands at its first angle and the crank's: sine and cosine of their sum.
       const [turned, stood] = [sines[i]!, cosines[i]!];
       const shareX = (x[i]! - pull * (sine * stood + cosine * turned)) / 2;
       const shareY = (y[i]! - pull * (cosine * stood - sine * turned)) / 2;
-      before.x[i]! += shareX;
-      before.y[i]! += shareY;
-      after.x[i]! += shareX;
-      after.y[i]! += shareY;
+      beforeX[i]! += shareX;
+      beforeY[i]! += shareY;
+      // The bearing after it has nothing of the throws before.
+      afterX[i] = shareX;
+      afterY[i] = shareY;
     }
   });
   return loads;

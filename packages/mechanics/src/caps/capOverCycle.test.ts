@@ -58,9 +58,33 @@ property.prop([between(-Math.PI, Math.PI), between(kN, 60 * kN)])(
   },
 );
 
+property.prop([
+  fc.array(fc.tuple(between(-60 * kN, 60 * kN), between(-60 * kN, 60 * kN)), { minLength: 1, maxLength: 40 }),
+  between(-Math.PI, Math.PI),
+])("the pull over a cycle is the greatest of the pulls of its moments", (samples, opening) => {
+  const load = {
+    x: Float64Array.from(samples, ([x]) => x),
+    y: Float64Array.from(samples, ([, y]) => y),
+  };
+  const each = samples.map(([x, y]) => capPull({ load: one(x, y), opening }));
+  // Plainly, from where the load points.
+  const plain = samples.map(([x, y]) => {
+    const from = Math.atan2(x, y) - opening;
+    const psi = Math.abs(Math.atan2(Math.sin(from), Math.cos(from)));
+    return Math.hypot(x, y) * ((1 - psi / Math.PI) * Math.cos(psi) + Math.sin(psi) / Math.PI);
+  });
+  expect(capPull({ load, opening })).toBe(Math.max(...each));
+  near(capPull({ load, opening }), Math.max(...plain), 1e-9 * kN);
+});
+
 test("boundary", () => {
   const load = round(20 * kN);
   refuses(() => capPull({ load, opening: Number.NaN }), "opening");
+  for (const wrong of [Number.NaN, Number.POSITIVE_INFINITY])
+    refuses(
+      () => capPull({ load: { x: Float64Array.of(9, wrong), y: Float64Array.of(9, 0) }, opening: 0 }),
+      "load",
+    );
   refuses(() => capPull({ load: { x: Float64Array.of(), y: Float64Array.of() }, opening: 0 }), "load");
   refuses(() => capPull({ load: { ...load, y: Float64Array.of(1) }, opening: 0 }), "load");
   refuses(() => capSlipOverCycle({ ...joint, load: one(Number.NaN, 0), opening: 0 }), "load");

@@ -15,6 +15,9 @@ function requireCycle({ load, opening }: CapCycle): void {
   requireThat(load.x.length === load.y.length, "load", load.y.length, `${load.x.length} samples in y too`);
 }
 
+/** The share of the load that falls on the cap's half, by its part straight to the cap and its size along the joint [N]. */
+const shareOf = (straight: number, across: number): number => 1 - Math.atan2(across, straight) / Math.PI;
+
 /**
  * What one sample of the load gives the cap. The journal presses the half of the bearing about the load's direction as
  * a cosine, and the cap takes what falls on its own half: all of a load that points where it comes off, nothing of one
@@ -24,7 +27,7 @@ function partsAt({ load, opening }: CapCycle, i: number): { off: number; along: 
   const [x, y] = [load.x[i]!, load.y[i]!];
   const [sine, cosine] = [Math.sin(opening), Math.cos(opening)];
   const [straight, across] = [x * sine + y * cosine, Math.abs(x * cosine - y * sine)];
-  const share = 1 - Math.atan2(across, straight) / Math.PI;
+  const share = shareOf(straight, across);
   return { off: share * straight + across / Math.PI, along: share * across };
 }
 
@@ -39,8 +42,18 @@ function partsAt({ load, opening }: CapCycle, i: number): { off: number; along: 
  */
 export function capPull(cap: CapCycle): number {
   requireCycle(cap);
+  const { x, y } = cap.load;
+  const sine = Math.sin(cap.opening);
+  const cosine = Math.cos(cap.opening);
   let pull = 0;
-  for (let i = 0; i < cap.load.x.length; i++) pull = Math.max(pull, partsAt(cap, i).off);
+  for (let i = 0; i < x.length; i++) {
+    const straight = x[i]! * sine + y[i]! * cosine;
+    const across = Math.abs(x[i]! * cosine - y[i]! * sine);
+    // As partsAt; the share is at most the whole and only that of the greatest pulls is worked out. What is no number
+    // is not passed over.
+    if (Math.max(0, straight) + across / Math.PI <= pull) continue;
+    pull = Math.max(pull, shareOf(straight, across) * straight + across / Math.PI);
+  }
   requireAll(finite, { load: pull });
   return pull;
 }

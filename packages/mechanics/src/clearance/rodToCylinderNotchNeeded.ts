@@ -1,5 +1,5 @@
 import { notNegative, requireAll } from "../check/requireAll.ts";
-import { type RodNearest, surelyClears, sweepOutline } from "../outline/sweepOutline.ts";
+import { nearerThan, type RodNearest } from "../outline/sweepOutline.ts";
 import { boreHalfChord } from "./rodToCylinderChordClearance.ts";
 import {
   boreHollow,
@@ -44,17 +44,15 @@ function leastThatClears(request: NotchRequest<never>, open: "depth" | "height",
     obstacle: cylinderObstacle({ ...geometry, notch: cut }),
     hollow,
   });
-  const nearestAt = (cut: RodNotch | undefined): RodNearest => sweepOutline(sweepWith(cut));
-  if (surelyClears(sweepWith(undefined), wanted)) return 0;
-  let nearest = nearestAt(undefined);
-  if (nearest.clearance >= wanted) return 0;
+  let nearest = nearerThan(sweepWith(undefined), wanted);
+  if (nearest === undefined) return 0;
   // A size that leaves one point too near is too small, and the size that just clears that point is never too
   // large: the sizes climb to the least that clears every point.
   let size = 0;
   for (let step = 0; step < mostSteps; step++) {
     const next = Math.max(sizeFor(nearest, wanted), size) + resolution / 2;
-    nearest = nearestAt({ ...notch, [open]: next });
-    if (nearest.clearance >= wanted) return next;
+    nearest = nearerThan(sweepWith({ ...notch, [open]: next }), wanted);
+    if (nearest === undefined) return next;
     // The nearest point is then held by another part of the notch, which this size does not move.
     if (step > 0 && sizeFor(nearest, wanted) <= size) return Number.POSITIVE_INFINITY;
     size = next;

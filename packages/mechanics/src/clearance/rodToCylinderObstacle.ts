@@ -1,8 +1,17 @@
 import { finite, notNegative, positive, requireAll, requireThat } from "../check/requireAll.ts";
 import type { SliderCrank } from "../kinematics/SliderCrank.ts";
-import { cornerDistance } from "../outline/cornerDistance.ts";
 import type { RodOutline } from "../outline/RodOutline.ts";
+import {
+  DISTANCE,
+  STEEP_X,
+  steepDistance,
+  type WriteDistance,
+  writeCorner,
+  X,
+  Y,
+} from "../outline/SteepDistance.ts";
 import type { DistanceToFixedObstacle } from "../outline/sweepOutline.ts";
+import { writeAcrossBesideNotch } from "./writeAcrossBesideNotch.ts";
 
 /** Flat-floored relief cut for the rod into the bottom of the cylinder, on both sides of the bore. */
 export interface RodNotch {
@@ -104,23 +113,6 @@ function openNotch(notch: RodNotch | undefined): OpenNotch | undefined {
 }
 
 /**
- * Signed distance across, at the rod's side face, to the bore's wall beside a notch: the metal at
- * z >= half the notch width outside the circle of the bore. From a face inside the notch the nearest
- * metal is the circle straight out, if that foot lies beside the notch; else the corner where the
- * circle meets the notch's side; else that side, straight along the crank.
- */
-function distanceBesideNotch(across: number, radius: number, face: number, halfWidth: number): number {
-  const fromAxis = Math.sqrt(across * across + face * face);
-  const toCircle = radius - fromAxis;
-  if (face >= halfWidth) return Math.max(halfWidth - face, toCircle);
-  if (face * radius >= halfWidth * fromAxis) return toCircle;
-  const corner = Math.sqrt(Math.max(0, radius * radius - halfWidth * halfWidth));
-  const dx = Math.max(0, corner - across);
-  const dz = halfWidth - face;
-  return Math.sqrt(dx * dx + dz * dz);
-}
-
-/**
  * Parts of the metal around the bottom of a cylinder for the sweep of a rod: y >= bottom outside the
  * round bore, on either side of it, less the notch. The rod is a body with flat faces, and every
  * distance is true in space, taken at the face farther from the cylinder axis. That is enough: at one
@@ -149,20 +141,23 @@ export function cylinderObstacle(
   const top = bottom + (notch?.height ?? 0);
   return [1, -1].flatMap((side): readonly DistanceToFixedObstacle[] => {
     // The wall of the other side is never nearer than this one, so beyond the axis the way stays as on it.
-    const outwards = (x: number): number => Math.max(0, side * (x - axis));
-    const wall: DistanceToFixedObstacle = (x, y) => {
-      const across = outwards(x);
-      return cornerDistance(radius - Math.sqrt(across * across + face * face), top - y);
-    };
+    const wall = steepDistance((n) => {
+      const across = Math.max(0, side * (n[X]! - axis));
+      const fromAxis = Math.sqrt(across * across + face * face);
+      writeCorner(n, radius - fromAxis, (-side * across) / fromAxis, top - n[Y]!, -1);
+    }, {});
     if (notch === undefined) return [wall];
     const { halfWidth } = notch;
-    const beside: DistanceToFixedObstacle = (x, y) =>
-      cornerDistance(distanceBesideNotch(outwards(x), radius, face, halfWidth), bottom - y);
+    const writeBeside: WriteDistance = (n) => {
+      const across = side * (n[X]! - axis);
+      writeAcrossBesideNotch(n, Math.max(0, across), radius, face, halfWidth);
+      writeCorner(n, n[DISTANCE]!, across > 0 ? side * n[STEEP_X]! : 0, bottom - n[Y]!, -1);
+    };
     return [
       wall,
-      (x, y) => cornerDistance(floor - side * (x - axis), bottom - y),
+      steepDistance((n) => writeCorner(n, floor - side * (n[X]! - axis), -side, bottom - n[Y]!, -1), {}),
       // A rod that passes inside the notch keeps the way to its side, along the crank, however far it swings.
-      face < halfWidth ? Object.assign(beside, { least: halfWidth - face }) : beside,
+      steepDistance(writeBeside, face < halfWidth ? { least: halfWidth - face } : {}),
     ];
   });
 }

@@ -1,6 +1,15 @@
 import { finite, notNegative, requireAll } from "../check/requireAll.ts";
 import type { SliderCrank } from "../kinematics/SliderCrank.ts";
 import type { RodOutline } from "../outline/RodOutline.ts";
+import {
+  DISTANCE,
+  STEEP_X,
+  STEEP_Y,
+  steepDistance,
+  type WriteDistance,
+  X,
+  Y,
+} from "../outline/SteepDistance.ts";
 import { type DistanceToFixedObstacle, type RodNearest, sweepOutline } from "../outline/sweepOutline.ts";
 
 /** A round obstacle in the plane that the rod swings in. */
@@ -29,7 +38,15 @@ export interface RodToPoint extends RoundObstacle {
 export function roundObstacle({ x, y, radius }: RoundObstacle): readonly DistanceToFixedObstacle[] {
   requireAll(finite, { x, y });
   requireAll(notNegative, { radius });
-  return [(px, py) => Math.sqrt((px - x) * (px - x) + (py - y) * (py - y)) - radius];
+  const write: WriteDistance = (n) => {
+    const dx = n[X]! - x;
+    const dy = n[Y]! - y;
+    const way = Math.sqrt(dx * dx + dy * dy);
+    n[DISTANCE] = way - radius;
+    n[STEEP_X] = way === 0 ? 0 : dx / way;
+    n[STEEP_Y] = way === 0 ? 0 : dy / way;
+  };
+  return [steepDistance(write, {})];
 }
 
 /**

@@ -1,8 +1,15 @@
 import { finite, positive, requireAll } from "../check/requireAll.ts";
-import { bankTilts, seenFromLeaningFrame } from "../kinematics/bankTilts.ts";
+import { bankTilts } from "../kinematics/bankTilts.ts";
 import type { SliderCrank } from "../kinematics/SliderCrank.ts";
-import { cornerDistance } from "../outline/cornerDistance.ts";
 import type { RodOutline } from "../outline/RodOutline.ts";
+import {
+  steepDistance,
+  type WriteDistance,
+  writeCorner,
+  writeFromLeaningFrame,
+  X,
+  Y,
+} from "../outline/SteepDistance.ts";
 import { type DistanceToFixedObstacle, type RodNearest, sweepOutline } from "../outline/sweepOutline.ts";
 
 /** The oil pan rails on both sides of the crankshaft. */
@@ -37,9 +44,17 @@ export function railObstacle(
   requireAll(positive, { railHalfWidth });
   requireAll(finite, { railHeight });
   const top = bankAngle === 0 ? Number.POSITIVE_INFINITY : Math.max(0, railHeight);
-  const metal = (side: number) => (x: number, y: number) =>
-    cornerDistance(railHalfWidth - side * x, Math.max(railHeight - y, y - top));
-  return tilts.flatMap((tilt) => [1, -1].map((side) => seenFromLeaningFrame(metal(side), tilt)));
+  const metal =
+    (side: number): WriteDistance =>
+    (n) => {
+      const toEdge = railHalfWidth - side * n[X]!;
+      const toFace = railHeight - n[Y]!;
+      const toTop = n[Y]! - top;
+      writeCorner(n, toEdge, -side, Math.max(toFace, toTop), toFace >= toTop ? -1 : 1);
+    };
+  return tilts.flatMap((tilt) =>
+    [1, -1].map((side) => steepDistance(writeFromLeaningFrame(metal(side), tilt), {})),
+  );
 }
 
 /**

@@ -31,10 +31,11 @@ export function burntShareOver(burning: Burning): (angle: number) => number {
   requireAll(finite, { start });
   requireAll(positive, { duration, efficiencyFactor });
   requireAll({ above: -1 }, { formFactor });
+  const complete = 1 - Math.exp(-efficiencyFactor);
   return (angle) => {
     if (angle <= start) return 0;
-    const progress = Math.min(1, (angle - start) / duration);
-    return 1 - Math.exp(-efficiencyFactor * progress ** (formFactor + 1));
+    const progress = (angle - start) / duration;
+    return progress < 1 ? 1 - Math.exp(-efficiencyFactor * progress ** (formFactor + 1)) : complete;
   };
 }
 

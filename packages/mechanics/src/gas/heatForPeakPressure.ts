@@ -10,6 +10,9 @@ function greatest(pressures: Float64Array, from: number, to: number): number {
   return best;
 }
 
+/** Pressures by node while the heat is sought, used again for the next. */
+let room = new Float64Array(512);
+
 /**
  * {@link heatForPeakPressure} of a cycle that is prepared already.
  * @param cycle the prepared cycle
@@ -26,7 +29,8 @@ export function heatForPeak(cycle: PreparedCycle, peakPressure: number): number 
   // After the burning, and after the piston has turned, the pressure only falls.
   const top = angles.findIndex((angle) => angle > 0) + 1;
   const to = Math.min(last, Math.max(cycle.burningTo, top));
-  const pressures = new Float64Array(angles.length);
+  if (angles.length > room.length) room = new Float64Array(2 * angles.length);
+  const pressures = room;
   pressures[0] = cycle.pressure;
   stepCycle(cycle, 0, pressures, 0, burningFrom);
   const before = greatest(pressures, 0, burningFrom);
@@ -41,12 +45,12 @@ export function heatForPeak(cycle: PreparedCycle, peakPressure: number): number 
     peakPressure,
     `above the ${motored} that the charge reaches without burning`,
   );
-  // What it takes at constant volume, at top dead centre, is too little: a good place to start from.
+  // What it takes at constant volume, at top dead centre, is too little: two and a half times as much is mostly enough.
   const least = ((peakPressure - motored) * cycle.middleVolumes[top - 1]!) / ratios[to]! / shares[to]!;
   return solveIncreasing(
     (heat) => (heat === 0 ? motored : peakOf(heat)) - peakPressure,
     0,
-    1.3 * least,
+    2.5 * least,
     least * 1e-12,
   );
 }

@@ -1,12 +1,11 @@
+import { arraysOf } from "../check/arraysOf.ts";
 import { bottomDeadCentre, topDeadCentre } from "../kinematics/deadCentres.ts";
-import { pistonTravelBy } from "../kinematics/pistonTravel.ts";
-import { turnTable } from "../kinematics/turnTable.ts";
 import { boreArea } from "../volumes/boreArea.ts";
-import { cylinderVolume } from "../volumes/cylinderVolumeAt.ts";
 import { burntShareOver } from "./burntShare.ts";
 import { type ClosedCycle, requireClosedCycle } from "./ClosedCycle.ts";
 import { boreFactor, burningSpeedFactor, motoredGasSpeed } from "./wallHeatTransfer.ts";
-import { lossByVolume } from "./wallLoss.ts";
+import { lossByLogOfVolume } from "./wallLoss.ts";
+import { writeVolumes } from "./writeVolumes.ts";
 
 /** Everything of a closed cycle that does not depend on the heat, one entry for each node or step. */
 export interface PreparedCycle {
@@ -58,36 +57,7 @@ function nodesOf({ inletClosing, exhaustOpening, step }: ClosedCycle): Float64Ar
 const wallArea = (volume: number, clearanceVolume: number, bore: number): number =>
   2 * boreArea(bore) + (4 * (volume - clearanceVolume)) / bore;
 
-/** Volumes at the nodes and in the middle of each step [m3]: those of whole and half steps from a table of the turn. */
-function volumesOf({ cylinder, step }: ClosedCycle, angles: Float64Array) {
-  const volumeAt = cylinderVolume(cylinder);
-  const steps = angles.length - 1;
-  const volumes = new Float64Array(angles.length);
-  const middles = new Float64Array(steps);
-  const middleOf = (i: number) => (angles[i]! + angles[i + 1]!) / 2;
-  const table = turnTable(step / 2);
-  if (table === undefined || steps < 3) {
-    for (let i = 0; i <= steps; i++) volumes[i] = volumeAt(angles[i]!);
-    for (let i = 0; i < steps; i++) middles[i] = volumeAt(middleOf(i));
-    return { volumes, middles };
-  }
-  const { count, sines, cosines } = table;
-  const { crank, bore, clearanceVolume } = cylinder;
-  const area = boreArea(bore);
-  const travel = pistonTravelBy(crank);
-  const volumeOf = (half: number) => {
-    const place = half - count * Math.floor(half / count);
-    return clearanceVolume + area * travel(sines[place]!, cosines[place]!);
-  };
-  const first = 2 * Math.round(angles[1]! / step);
-  for (let i = 1; i < steps; i++) {
-    volumes[i] = volumeOf(first + 2 * (i - 1));
-    if (i < steps - 1) middles[i] = volumeOf(first + 2 * i - 1);
-  }
-  for (const end of [0, steps]) volumes[end] = volumeAt(angles[end]!);
-  for (const end of [0, steps - 1]) middles[end] = volumeAt(middleOf(end));
-  return { volumes, middles };
-}
+type Four = [Float64Array, Float64Array, Float64Array, Float64Array];
 
 /** @throws RangeError when the cycle is not one */
 export function prepareCycle(cycle: ClosedCycle): PreparedCycle {
@@ -96,19 +66,23 @@ export function prepareCycle(cycle: ClosedCycle): PreparedCycle {
   const { bore, clearanceVolume, crank } = cylinder;
   const angles = nodesOf(cycle);
   const steps = angles.length - 1;
-  const { volumes, middles: middleVolumes } = volumesOf(cycle, angles);
-  const shares = angles.map(burntShareOver(burning));
-  const ratios = shares.map((share) => freshRatio - 1 + (burntRatio - freshRatio) * share);
-  const each = () => new Float64Array(steps);
-  const [firstHalf, secondHalf, motored, wallFactors] = [each(), each(), each(), each()];
+  const [volumes, shares, ratios, logs] = arraysOf(4, angles.length) as Four;
+  const [middleVolumes, ...ofSteps] = arraysOf(5, steps) as [Float64Array, ...Four];
+  writeVolumes(cycle, angles, volumes, middleVolumes);
+  const shareAt = burntShareOver(burning);
+  for (let i = 0; i <= steps; i++) {
+    shares[i] = shareAt(angles[i]!);
+    ratios[i] = freshRatio - 1 + (burntRatio - freshRatio) * shares[i]!;
+    // Powers by logarithms: each volume is raised to several.
+    logs[i] = Math.log(volumes[i]!);
+  }
+  const [firstHalf, secondHalf, motored, wallFactors] = ofSteps;
   const stroke = topDeadCentre(crank).height - bottomDeadCentre(crank).height;
   const speed = walls?.angularSpeed ?? 0;
   const reference = { ...charge, volume: volumes[0]! };
   const massConstant = (charge.pressure * volumes[0]!) / charge.temperature;
   const ofBore = boreFactor(bore);
-  // Powers by logarithms: each volume is raised to several.
-  const logOf = (volume: number) => Math.log(volume);
-  const logs = volumes.map(logOf);
+  const logOfMass = Math.log(massConstant);
   for (let i = 0; i < steps; i++) {
     const middle = middleVolumes[i]!;
     const log = Math.log(middle);
@@ -118,7 +92,7 @@ export function prepareCycle(cycle: ClosedCycle): PreparedCycle {
     motored[i] = charge.pressure * Math.exp((logs[0]! - log) * freshRatio);
     const time = (angles[i + 1]! - angles[i]!) / speed;
     wallFactors[i] =
-      wallArea(middle, clearanceVolume, bore) * time * ofBore * lossByVolume(middle, massConstant);
+      wallArea(middle, clearanceVolume, bore) * time * ofBore * lossByLogOfVolume(log - logOfMass);
   }
   const nodeFrom = (angle: number) => {
     const found = angles.findIndex((one) => one >= angle);

@@ -18,7 +18,8 @@ import {
   wallGasSpeed,
   wallHeatTransfer,
 } from "./wallHeatTransfer.ts";
-import { lossByPressure, lossBySpeed, lossByVolume } from "./wallLoss.ts";
+import { lossByLogOfVolume, lossByPressure, lossBySpeed, lossByVolume } from "./wallLoss.ts";
+import { writeVolumes } from "./writeVolumes.ts";
 
 property.prop([between(0.06, 0.12), between(1 * bar, 120 * bar), between(400, 2600), between(1, 60)])(
   "the transfer is the part that stays by the part that follows the gas",
@@ -45,6 +46,7 @@ property.prop([
     const temperature = (pressure * volume) / massConstant;
     const apart = lossByPressure(pressure) * lossByVolume(volume, massConstant) * lossBySpeed(gasSpeed);
     nearly(apart, stateFactor(pressure, temperature, gasSpeed), 1e-12);
+    nearly(lossByLogOfVolume(Math.log(volume / massConstant)), lossByVolume(volume, massConstant), 1e-12);
   },
 );
 
@@ -57,6 +59,11 @@ property.prop([cycles, fc.integer({ min: 240, max: 2400 })], { numRuns: 30 })(
       for (const [i, angle] of angles.entries()) nearly(volumes[i]!, volumeAt(angle), 1e-11);
       for (const [i, volume] of middleVolumes.entries())
         nearly(volume, volumeAt((angles[i]! + angles[i + 1]!) / 2), 1e-11);
+      // The last angle is that of the exhaust opening, whatever the step.
+      const [ends, middle] = [new Float64Array(2), new Float64Array(1)];
+      writeVolumes(one, angles.subarray(-2), ends, middle);
+      nearly(ends[1]!, volumes.at(-1)!, 1e-11);
+      nearly(middle[0]!, middleVolumes.at(-1)!, 1e-11);
     }
   },
 );

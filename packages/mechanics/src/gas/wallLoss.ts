@@ -11,7 +11,17 @@ const KILO = 1000;
  * Source: as `stateFactor` of wallHeatTransfer.
  */
 export const lossByVolume = (volume: number, massConstant: number): number =>
-  Math.exp(-0.55 * Math.log(volume / massConstant) - 0.8 * Math.log(KILO));
+  lossByLogOfVolume(Math.log(volume / massConstant));
+
+const LOG_OF_KILO = Math.log(KILO);
+
+/**
+ * {@link lossByVolume}, by what is known of a prepared cycle.
+ * @param log natural logarithm of volume [m3] over mass times gas constant [J/K]
+ *
+ * Source: as `stateFactor` of wallHeatTransfer.
+ */
+export const lossByLogOfVolume = (log: number): number => Math.exp(-0.55 * log - 0.8 * LOG_OF_KILO);
 
 /**
  * The part of the gas speed, see {@link lossByVolume}.

@@ -34,20 +34,3 @@ export function inLeaningFrame({ x, y }: PlanePoint, tilt: number): PlanePoint {
   const [sin, cos] = [Math.sin(tilt), Math.cos(tilt)];
   return { x: x * cos - y * sin, y: x * sin + y * cos };
 }
-
-/**
- * A function of the upright frame as a function of the leaning one. Distances stay distances.
- * @param of function of a point of the upright frame
- * @param tilt of the leaning frame [rad], + with the rotation of the crankshaft
- * @returns the function of a point of the leaning frame
- * @throws never itself; what `of` throws comes through
- *
- * Source: plane geometry.
- */
-export function seenFromLeaningFrame(
-  of: (x: number, y: number) => number,
-  tilt: number,
-): (x: number, y: number) => number {
-  const [sin, cos] = [Math.sin(tilt), Math.cos(tilt)];
-  return (x, y) => of(x * cos + y * sin, y * cos - x * sin);
-}

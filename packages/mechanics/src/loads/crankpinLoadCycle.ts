@@ -1,3 +1,4 @@
+import { arraysOf } from "../check/arraysOf.ts";
 import { crankForcesBy } from "./crankForces.ts";
 import type { RunningCylinder } from "./RunningCylinder.ts";
 
@@ -33,11 +34,7 @@ const COSINES = ANGLES.map((angle) => Math.cos(angle));
 export function crankpinLoadCycle(cylinder: RunningCylinder): CrankpinLoadCycle {
   const { pressureAt } = cylinder;
   const forces = crankForcesBy(cylinder);
-  const [x, y, swing] = [0, 1, 2].map(() => new Float64Array(CYCLE_SAMPLES)) as [
-    Float64Array,
-    Float64Array,
-    Float64Array,
-  ];
+  const [x, y, swing] = arraysOf(3, CYCLE_SAMPLES) as [Float64Array, Float64Array, Float64Array];
   for (let i = 0; i < CYCLE_SAMPLES; i++) {
     const { crankpin, swing: swinging } = forces(pressureAt(ANGLES[i]!), SINES[i]!, COSINES[i]!);
     x[i] = crankpin.x;

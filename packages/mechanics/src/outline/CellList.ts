@@ -52,6 +52,21 @@ export class CellList {
     this.turns[at] = turns;
   }
 
+  /** Adds half of another list's cell: across the crank angle, or along the curve. @param side −1 or 1 */
+  pushHalf(from: CellList, cell: number, turns: boolean, side: number): void {
+    if (this.length === this.room) this.grow();
+    const at = this.length++;
+    const angle = from.halfAngle[cell]! / (turns ? 2 : 1);
+    const t = from.halfT[cell]! / (turns ? 1 : 2);
+    this.curve[at] = from.curve[cell]!;
+    this.part[at] = from.part[cell]!;
+    this.frame[at] = from.frame[cell]!;
+    this.angle[at] = from.angle[cell]! + (turns ? side * angle : 0);
+    this.halfAngle[at] = angle;
+    this.t[at] = from.t[cell]! + (turns ? 0 : side * t);
+    this.halfT[at] = t;
+  }
+
   private grow(): void {
     this.room *= 2;
     const whole = (old: Int32Array) => {

@@ -1,4 +1,4 @@
-import type { OutlineElement, RodOutline } from "./RodOutline.ts";
+import type { OutlineArc, OutlineElement, OutlineSegment, RodOutline } from "./RodOutline.ts";
 
 /**
  * An outline element as plain numbers: a point is (u + du t, v + dv t) on a segment (radius 0) and
@@ -17,7 +17,13 @@ export interface OutlineCurve {
   readonly length: number;
   /** no point of the element is farther than this from the big-end centre [m] */
   readonly reach: number;
+  /** the point half way along it [m], which sweeps ask for at every angle */
+  readonly middleU: number;
+  readonly middleV: number;
 }
+
+/** What a point on a curve takes of it. */
+type Line = Omit<OutlineCurve, "length" | "reach" | "middleU" | "middleV">;
 
 /**
  * u of a point on a curve.
@@ -28,7 +34,7 @@ export interface OutlineCurve {
  *
  * Source: plane geometry.
  */
-export function curveU(curve: OutlineCurve, t: number): number {
+export function curveU(curve: Line, t: number): number {
   return curve.radius === 0
     ? curve.u + curve.du * t
     : curve.u + curve.radius * Math.cos(curve.start + curve.sweep * t);
@@ -43,7 +49,7 @@ export function curveU(curve: OutlineCurve, t: number): number {
  *
  * Source: plane geometry.
  */
-export function curveV(curve: OutlineCurve, t: number): number {
+export function curveV(curve: Line, t: number): number {
   return curve.radius === 0
     ? curve.v + curve.dv * t
     : curve.v + curve.radius * Math.sin(curve.start + curve.sweep * t);
@@ -58,36 +64,39 @@ export function curveV(curve: OutlineCurve, t: number): number {
  * Source: plane geometry.
  */
 export function outlineCurve(element: OutlineElement): OutlineCurve {
-  if (element.kind === "arc") {
-    const { centre, radius, startAngle, sweepAngle } = element;
-    return {
-      ...centre,
-      du: 0,
-      dv: 0,
-      radius,
-      start: startAngle,
-      sweep: sweepAngle,
-      length: radius * Math.abs(sweepAngle),
-      reach: Math.hypot(centre.u, centre.v) + radius,
-    };
-  }
-  const { from, to } = element;
-  const du = to.u - from.u;
-  const dv = to.v - from.v;
+  const line = element.kind === "arc" ? lineOfArc(element) : lineOfSegment(element);
+  const { u, v, du, dv, radius, sweep } = line;
   return {
-    ...from,
-    du,
-    dv,
-    radius: 0,
-    start: 0,
-    sweep: 0,
-    length: Math.hypot(du, dv),
-    reach: Math.max(Math.hypot(from.u, from.v), Math.hypot(to.u, to.v)),
+    ...line,
+    length: radius === 0 ? Math.hypot(du, dv) : radius * Math.abs(sweep),
+    reach: radius === 0 ? Math.max(Math.hypot(u, v), Math.hypot(u + du, v + dv)) : Math.hypot(u, v) + radius,
+    middleU: curveU(line, 0.5),
+    middleV: curveV(line, 0.5),
   };
 }
 
+const lineOfArc = ({ centre, radius, startAngle, sweepAngle }: OutlineArc): Line => ({
+  ...centre,
+  du: 0,
+  dv: 0,
+  radius,
+  start: startAngle,
+  sweep: sweepAngle,
+});
+
+const lineOfSegment = ({ from, to }: OutlineSegment): Line => ({
+  ...from,
+  du: to.u - from.u,
+  dv: to.v - from.v,
+  radius: 0,
+  start: 0,
+  sweep: 0,
+});
+
+const kept = new WeakMap<RodOutline, readonly OutlineCurve[]>();
+
 /**
- * The curves of all elements of an outline.
+ * The curves of all elements of an outline, made once for each outline.
  * @param outline a closed outline
  * @returns one curve for each element
  * @throws never: unchecked, buildOutline checks what it is given
@@ -95,5 +104,7 @@ export function outlineCurve(element: OutlineElement): OutlineCurve {
  * Source: plane geometry.
  */
 export function outlineCurves(outline: RodOutline): readonly OutlineCurve[] {
-  return outline.elements.map(outlineCurve);
+  const curves = kept.get(outline) ?? outline.elements.map(outlineCurve);
+  kept.set(outline, curves);
+  return curves;
 }

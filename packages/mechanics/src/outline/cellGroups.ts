@@ -27,7 +27,8 @@ export function cellGroups(cells: CellList, below: number): CellGroup[] {
   const kinds = new Map<number, CellGroup[]>();
   const lastHalf = new Map<number, number>();
   const order = orderBy(cells.angle, cells.length);
-  for (const i of order) {
+  for (let place = 0; place < cells.length; place++) {
+    const i = order[place]!;
     const bound = cells.bound[i]!;
     if (bound >= below) continue;
     const [curve, part, angle] = [cells.curve[i]!, cells.part[i]!, cells.angle[i]!];

@@ -1,5 +1,6 @@
 import { curveU, curveV, type OutlineCurve } from "./OutlineCurve.ts";
 import type { RodFrame } from "./rodFrame.ts";
+import type { WriteDistance } from "./SteepDistance.ts";
 
 /**
  * Signed distance [m] from a point of the cylinder's frame to one part of an obstacle: positive free,
@@ -11,12 +12,16 @@ export interface DistanceToObstacle {
   (x: number, y: number, angle: number): number;
   /** no point of the rod can be nearer to this part than so [m]; left out where the part says nothing of it */
   readonly least?: number;
+  /** see {@link DistanceToFixedObstacle} */
+  readonly write?: WriteDistance;
 }
 
 /** The same to a part that stands still. */
 export interface DistanceToFixedObstacle {
   (x: number, y: number): number;
   readonly least?: number;
+  /** writes the distance with its slope; left out where the slope is not known, and is then taken by differences */
+  readonly write?: WriteDistance;
 }
 
 /** Distance from the point at t on a curve, with the rod at a frame, to one part of an obstacle. */

@@ -2,13 +2,15 @@ import { fc, test as property } from "@fast-check/vitest";
 import { expect, test } from "vitest";
 import { angles, between, cranks, mm } from "../check/support.test-support.ts";
 import { boreHollow, cylinderObstacle } from "../clearance/rodToCylinderObstacle.ts";
+import { oppositeObstacle } from "../clearance/rodToOppositeCylinder.ts";
 import { railObstacle } from "../clearance/rodToRail.ts";
 import { buildOutline } from "./buildOutline.ts";
 import { halves } from "./halves.test-support.ts";
-import { motionBounds } from "./motionBounds.ts";
+import { motionBoundsOf } from "./motionBoundsOf.ts";
 import { nearestApproach } from "./nearestApproach.ts";
 import { curveU, curveV, outlineCurves } from "./OutlineCurve.ts";
 import { rodFrame, rodPointInBlock } from "./rodFrame.ts";
+import { DISTANCE, PLACES, STEEP_X, STEEP_Y, writeDistance, X, Y } from "./SteepDistance.ts";
 import { sweepBySamples } from "./sweepBySamples.ts";
 import { nearestOf, type RodSweep } from "./sweepOutline.ts";
 
@@ -33,6 +35,12 @@ const cylinders: fc.Arbitrary<Passed> = fc.tuple(bores, notches).map(([geometry,
   obstacle: cylinderObstacle({ ...geometry, notch }),
   hollow: boreHollow(geometry),
 }));
+const opposites: fc.Arbitrary<Passed> = fc
+  .tuple(bores, between(0.3, Math.PI), between(0, 20 * mm))
+  .filter(([{ bore, bigEndWidth, planeOffset }, , stagger]) => {
+    return stagger + Math.abs(planeOffset) + bigEndWidth / 2 < 0.45 * bore;
+  })
+  .map(([geometry, bankAngle, bankStagger]) => oppositeObstacle({ ...geometry, bankAngle, bankStagger }));
 const rails: fc.Arbitrary<Passed> = fc
   .record({
     railHalfWidth: between(85 * mm, 140 * mm),
@@ -48,7 +56,7 @@ const bars: fc.Arbitrary<Passed> = fc
   }));
 
 let compared = 0;
-property.prop([halves, cranks, fc.oneof(cylinders, rails, bars)], { numRuns: 60 })(
+property.prop([halves, cranks, fc.oneof(cylinders, opposites, rails, bars)], { numRuns: 60 })(
   "the nearest approach is that of the samples, never higher, and lies where it is said to lie",
   (vertices, crank, { obstacle, hollow }) => {
     const outline = buildOutline(vertices);
@@ -91,7 +99,7 @@ property.prop([halves, cranks, angles, shares])(
         }
         return Math.hypot(x, y);
       };
-      const { perRadian, bendOfTurn, bendOfBoth, bendOfCurve } = motionBounds(crank, curve);
+      const { perRadian, bendOfTurn, bendOfBoth, bendOfCurve } = motionBoundsOf(crank, [curve])[0]!;
       const first = size([
         [1, 0, 1],
         [-1, 0, -1],
@@ -142,5 +150,34 @@ property.prop([bores, notches, places, angles, between(0.01 * mm, 6 * mm)])(
     }
     // Deeper in the bore it is less hollow.
     expect(hollow(0)).toBeLessThanOrEqual(hollow(geometry.bore / 4));
+  },
+);
+
+property.prop([fc.oneof(cylinders, opposites, rails, bars), between(-0.15, 0.15), between(-0.15, 0.15)], {
+  numRuns: 300,
+})(
+  "what writes a distance writes that distance, and a slope below which it nowhere falls but by its hollow",
+  (passed, x, y) => {
+    for (const distance of passed.obstacle) {
+      const n = new Float64Array(PLACES);
+      n[X] = x;
+      n[Y] = y;
+      writeDistance(distance)(n);
+      const [value, steepX, steepY] = [n[DISTANCE]!, n[STEEP_X]!, n[STEEP_Y]!];
+      expect(value).toBe(distance(x, y, 0));
+      expect([n[X], n[Y]]).toEqual([x, y]);
+      expect(Math.hypot(steepX, steepY)).toBeLessThanOrEqual(1 + 1e-6);
+      for (let way = 0; way < 2 * Math.PI; way += Math.PI / 8) {
+        for (const far of [1e-5, 1e-3, 1e-2]) {
+          const [dx, dy] = [far * Math.cos(way), far * Math.sin(way)];
+          const hollow = passed.hollow === 0 ? 0 : passed.hollow(value + far);
+          const line = value + steepX * dx + steepY * dy;
+          // A slope that is taken by differences is right to a millionth.
+          expect(distance(x + dx, y + dy, 0)).toBeGreaterThanOrEqual(
+            line - 0.5 * hollow * far * far - 1e-6 * far,
+          );
+        }
+      }
+    }
   },
 );

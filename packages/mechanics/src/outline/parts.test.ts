@@ -191,7 +191,7 @@ property.prop([
   const sorted = Array.from({ length: count }, (_, index) => index).sort(
     (a, b) => numbers[a]! - numbers[b]! || a - b,
   );
-  expect([...orderBy(Float64Array.from(numbers), count)]).toEqual(sorted);
+  expect([...orderBy(Float64Array.from(numbers), count).subarray(0, count)]).toEqual(sorted);
 });
 
 const cell = fc.record({

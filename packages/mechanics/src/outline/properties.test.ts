@@ -9,7 +9,7 @@ import { curveU, curveV, outlineCurve, outlineCurves } from "./OutlineCurve.ts";
 import { outlineFarthestPoint } from "./outlineFarthestPoint.ts";
 import type { OutlineElement } from "./RodOutline.ts";
 import { rodFrame, rodPointInBlock } from "./rodFrame.ts";
-import { nearestOf, requireSweep, surelyClears, sweepOutline } from "./sweepOutline.ts";
+import { nearerThan, nearestOf, requireSweep, sweepOutline } from "./sweepOutline.ts";
 
 const places = between(-60 * mm, 60 * mm);
 const point = fc.record({ u: places, v: places });
@@ -105,9 +105,13 @@ property.prop([halves, cranks, lines], { numRuns: 10 })(
         }
       }
     }
-    // Yes only where it is so, and from a millimetre on always.
-    expect(surelyClears(sweep, clearance + 1e-6)).toBe(false);
-    expect(surelyClears(sweep, clearance - 1 * mm)).toBe(true);
+    // Nearer than a clearance is the same place or, where the rod keeps that clearance, none.
+    for (const known of [sweep, { ...sweep, hollow: 0 as const }]) {
+      near(nearerThan(known, clearance + 1 * mm)!.clearance, clearance, 1e-9);
+      near(nearerThan(known, clearance + 1e-6)!.clearance, clearance, 1e-9);
+      expect(nearerThan(known, clearance - 1e-8)).toBeUndefined();
+      expect(nearerThan(known, clearance - 20 * mm)).toBeUndefined();
+    }
     // A wall moved away by a distance is as much farther off.
     const away = (x: number, y: number) => distance(x, y) + 5 * mm;
     near(sweepOutline({ ...sweep, obstacle: [away] }).clearance, clearance + 5 * mm, 1e-9);

@@ -1,6 +1,6 @@
 import { CellList } from "./CellList.ts";
 import { FrameList } from "./FrameList.ts";
-import { motionBounds } from "./motionBounds.ts";
+import { motionBoundsOf } from "./motionBoundsOf.ts";
 import { curveU, curveV, type OutlineCurve } from "./OutlineCurve.ts";
 import { orderBy } from "./orderBy.ts";
 import type { RodSweep } from "./sweepOutline.ts";
@@ -10,9 +10,9 @@ const firstCells = 48;
 /** Cells are halved until no point of one moves farther than this share of throw plus outline. */
 const finest = 1.5e-3;
 
-/** Farthest a point of the element moves per radian of crank angle [m]; what the obstacle moves by itself on top. */
-const motionPerRadian = ({ crank, motion }: RodSweep, curve: OutlineCurve): number =>
-  motionBounds(crank, curve).perRadian + (motion?.perRadian ?? 0);
+/** Farthest a point of each element moves per radian of crank angle [m]; what the obstacle moves by itself on top. */
+const motionsPerRadian = ({ crank, motion }: RodSweep, curves: readonly OutlineCurve[]): readonly number[] =>
+  motionBoundsOf(crank, curves).map(({ perRadian }) => perRadian + (motion?.perRadian ?? 0));
 
 /** Room for cells and frames of most sweeps; one sweep is done before the next begins, so they are used again. */
 const ROOM = 4096;
@@ -27,20 +27,18 @@ const done = new CellList(ROOM);
  * longer side, down to the finest size.
  * @param sweep the mechanism, the outline and the parts of the obstacle
  * @param curves the curves of the outline
- * @param below only distances below this [m] are sought
- * @returns the cells left, until the next call, and the least distance found in the middle of one or `below`
+ * @returns the cells left, until the next call, and the least distance found in the middle of one
  *
  * Source: branch and bound with a Lipschitz constant.
  */
 export function sweepCells(
   sweep: RodSweep,
   curves: readonly OutlineCurve[],
-  below = Number.POSITIVE_INFINITY,
 ): { readonly cells: CellList; readonly least: number } {
   const { crank, obstacle } = sweep;
-  const motions = curves.map((curve) => motionPerRadian(sweep, curve));
+  const motions = motionsPerRadian(sweep, curves);
   const size = finest * (crank.throwRadius + Math.max(...curves.map(({ reach }) => reach)));
-  let least = below;
+  let least = Number.POSITIVE_INFINITY;
   let [next, cells]: [CellList, CellList] = [levels[0], levels[1]];
   frames.clear();
   next.length = 0;

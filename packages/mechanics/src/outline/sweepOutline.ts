@@ -6,7 +6,6 @@ import { curveU, curveV, type OutlineCurve, outlineCurves } from "./OutlineCurve
 import type { RodOutline, RodPoint } from "./RodOutline.ts";
 import { type BlockPoint, rodFrame, rodPointInBlock } from "./rodFrame.ts";
 import { sweepBySamples } from "./sweepBySamples.ts";
-import { sweepCells } from "./sweepCells.ts";
 
 export type { DistanceToFixedObstacle, DistanceToObstacle };
 
@@ -96,26 +95,30 @@ export function requireSweep({ crank, outline, obstacle }: RodSweep): void {
  * far per radian.
  */
 export function sweepOutline(sweep: RodSweep): RodNearest {
+  return nearestBelow(sweep, Number.POSITIVE_INFINITY);
+}
+
+/** `sweepOutline` that looks for no more than what is nearer than so much [m]; where nothing is, any point so far off. */
+function nearestBelow(sweep: RodSweep, below: number): RodNearest {
   requireSweep(sweep);
   const curves = outlineCurves(sweep.outline);
   const { hollow, motion } = sweep;
   const nearest =
-    hollow === undefined || motion !== undefined ? undefined : nearestApproach(sweep, curves, hollow);
+    hollow === undefined || motion !== undefined ? undefined : nearestApproach(sweep, curves, hollow, below);
   return nearest === undefined ? sweepBySamples(sweep) : nearestOf(sweep, curves[nearest.curve]!, nearest);
 }
 
 /**
- * Whether the rod surely stays so far from an obstacle over the whole turn: no cell can hold less. Where it comes
- * nearer, or so close to it that the cells do not tell, the answer is no; far from the obstacle it is much quicker than
- * the least distance.
+ * Where the rod comes nearest to an obstacle, if that is nearer than a clearance that is wanted. Far from the obstacle
+ * this is much quicker than `sweepOutline`.
  * @param sweep the mechanism, the outline and the parts of the obstacle
  * @param clearance [m]
- * @returns true only where no point of the rod comes within the clearance
+ * @returns the nearest approach; undefined where no point of the rod comes within the clearance, to some nanometres
  * @throws RangeError as `sweepOutline` does
  *
- * Source: branch and bound with a Lipschitz constant, as `sweepOutline`.
+ * Source: as `sweepOutline`.
  */
-export function surelyClears(sweep: RodSweep, clearance: number): boolean {
-  requireSweep(sweep);
-  return sweepCells(sweep, outlineCurves(sweep.outline), clearance).cells.length === 0;
+export function nearerThan(sweep: RodSweep, clearance: number): RodNearest | undefined {
+  const nearest = nearestBelow(sweep, clearance);
+  return nearest.clearance < clearance ? nearest : undefined;
 }

@@ -15,23 +15,23 @@ export interface MotionBounds {
 }
 
 /**
- * Bounds on the motion of the points of a curve: r for the centre of the big end, and their distance from it times the
+ * Bounds on the motion of the points of each curve: r for the centre of the big end, and their distance from it times the
  * rod's turning, d(phi)/d(theta) = r cos(theta) / (l cos(phi)) <= r / (l cos(phi_max)), whose own change is at most
  * r / (l cos(phi_max)) + (d(phi)/d(theta))^2 tan(phi_max).
  * @param crank the mechanism
- * @param curve of the rod's outline
+ * @param curves of the rod's outline
  *
  * Source: plane geometry.
  */
-export function motionBounds(crank: SliderCrank, curve: OutlineCurve): MotionBounds {
+export function motionBoundsOf(crank: SliderCrank, curves: readonly OutlineCurve[]): readonly MotionBounds[] {
   const { throwRadius, rodLength } = crank;
   const angle = largestRodAngle(crank);
   const turning = throwRadius / (rodLength * Math.cos(angle));
   const change = turning + turning * turning * Math.tan(angle);
-  return {
+  return curves.map((curve) => ({
     perRadian: throwRadius + curve.reach * turning,
     bendOfTurn: throwRadius + curve.reach * (change + turning * turning),
     bendOfBoth: curve.length * turning,
     bendOfCurve: curve.radius === 0 ? 0 : curve.length * Math.abs(curve.sweep),
-  };
+  }));
 }
