@@ -9,6 +9,7 @@ import { Mechanism } from "../Mechanism.tsx";
 import { PinSection } from "../PinSection.tsx";
 import { RingPack } from "../RingPack.tsx";
 import { bearingOf } from "../scene/bearingOf.ts";
+import { curveNotes } from "../scene/curveNotes.ts";
 import { deckStackOf } from "../scene/deckStackOf.ts";
 import { flywheelOf } from "../scene/flywheelOf.ts";
 import { jointOf } from "../scene/jointOf.ts";
@@ -83,7 +84,9 @@ export function drawView(view: View, nominals: Nominals, telling: Telling = {}):
       return mechanism(view, nominals, telling);
     case "curves": {
       const traces = traceOverTurn(nominals, view.traces).filter(({ state }) => state === "value");
-      return traces.length === 0 ? undefined : <CurveChart traces={traces} table />;
+      return traces.length === 0 ? undefined : (
+        <CurveChart traces={traces} notes={curveNotes(traces, nominals)} table />
+      );
     }
     case "deck-stack":
       return of(deckStackOf(nominals, view.result), (stack) => <DeckStack stack={stack} {...named} />);
