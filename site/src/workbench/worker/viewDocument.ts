@@ -1,4 +1,12 @@
-import type { Comparison, DocumentItem, DocumentLine, ReportDocument } from "trialfit";
+import { ruleFiles } from "@trialfit/rules";
+import {
+  type Comparison,
+  type DocumentItem,
+  type DocumentLine,
+  fields,
+  quantities,
+  type ReportDocument,
+} from "trialfit";
 import { type BandPicture, bandPicture } from "../../data/bandPicture.ts";
 import { prettyUnits, prettyView } from "../../data/prettyUnits.ts";
 import type { DocumentView, ItemView, LineView } from "../protocol.ts";
@@ -11,11 +19,21 @@ function pictureOf(comparison: Comparison): BandPicture | undefined {
   return laidOut.get(comparison);
 }
 
+const titles = new Map(ruleFiles.map(({ id, title }) => [id, title]));
+
+/** Names in brackets are for those who write files: a field or quantity stands beside its name, a rule is called by its title. */
+const inWords = (text: string): string =>
+  text.replace(/( ?)\[([\w.-]+)\]/g, (whole, space: string, name: string) => {
+    const title = titles.get(name);
+    if (title !== undefined) return `${space}“${title}”`;
+    return fields.has(name) || quantities.has(name) ? "" : whole;
+  });
+
 export function viewLine({ label, text, tone = "plain", comparison }: DocumentLine): LineView {
   const band = comparison === undefined ? undefined : pictureOf(comparison);
   return {
     ...(label === undefined ? {} : { label }),
-    text: prettyUnits(text),
+    text: prettyUnits(inWords(text)),
     tone,
     ...(band === undefined ? {} : { band }),
   };
