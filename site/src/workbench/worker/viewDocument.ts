@@ -19,12 +19,18 @@ function pictureOf(comparison: Comparison): BandPicture | undefined {
   return laidOut.get(comparison);
 }
 
-const titles = new Map(ruleFiles.map(({ id, title }) => [id, title]));
+let titles: ReadonlyMap<string, string> | undefined;
+
+/** The title of a rule. Listed when first asked: while a worker loads, its catalog may not be there yet. */
+function titleOf(id: string): string | undefined {
+  titles ??= new Map(ruleFiles.map((rule) => [rule.id, rule.title]));
+  return titles.get(id);
+}
 
 /** Names in brackets are for those who write files: a field or quantity stands beside its name, a rule is called by its title. */
 const inWords = (text: string): string =>
   text.replace(/( ?)\[([\w.-]+)\]/g, (whole, space: string, name: string) => {
-    const title = titles.get(name);
+    const title = titleOf(name);
     if (title !== undefined) return `${space}“${title}”`;
     return fields.has(name) || quantities.has(name) ? "" : whole;
   });
