@@ -12,8 +12,7 @@ const today = () =>
 
 /** Whether the build on the bench is a demo with invented data, one that was changed, or a person's own. */
 export function WhoseBuild({ state, demos }: Props) {
-  // Drawn anew for paper, so that the day is that of the print.
-  usePrinting();
+  const printing = usePrinting();
   const { text } = state.history;
   const demo = demos.find(({ name }) => name === state.name);
   const said =
@@ -30,7 +29,7 @@ export function WhoseBuild({ state, demos }: Props) {
       {demo !== undefined && demo.text === text && (
         <span class="on-screen"> Change something, or open a file of your own.</span>
       )}
-      <span class="printed-on"> Printed {today()}.</span>
+      {printing && <span> Printed {today()}.</span>}
     </p>
   );
 }
