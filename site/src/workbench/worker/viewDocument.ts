@@ -1,12 +1,4 @@
-import { ruleFiles } from "@trialfit/rules";
-import {
-  type Comparison,
-  type DocumentItem,
-  type DocumentLine,
-  fields,
-  quantities,
-  type ReportDocument,
-} from "trialfit";
+import type { Comparison, DocumentItem, DocumentLine, ReportDocument } from "trialfit";
 import { type BandPicture, bandPicture } from "../../data/bandPicture.ts";
 import { prettyUnits, prettyView } from "../../data/prettyUnits.ts";
 import type { DocumentView, ItemView, LineView } from "../protocol.ts";
@@ -19,27 +11,11 @@ function pictureOf(comparison: Comparison): BandPicture | undefined {
   return laidOut.get(comparison);
 }
 
-let titles: ReadonlyMap<string, string> | undefined;
-
-/** The title of a rule. Listed when first asked: while a worker loads, its catalog may not be there yet. */
-function titleOf(id: string): string | undefined {
-  titles ??= new Map(ruleFiles.map((rule) => [rule.id, rule.title]));
-  return titles.get(id);
-}
-
-/** Names in brackets are for those who write files: a field or quantity stands beside its name, a rule is called by its title. */
-const inWords = (text: string): string =>
-  text.replace(/( ?)\[([\w.-]+)\]/g, (whole, space: string, name: string) => {
-    const title = titleOf(name);
-    if (title !== undefined) return `${space}“${title}”`;
-    return fields.has(name) || quantities.has(name) ? "" : whole;
-  });
-
 export function viewLine({ label, text, tone = "plain", comparison }: DocumentLine): LineView {
   const band = comparison === undefined ? undefined : pictureOf(comparison);
   return {
     ...(label === undefined ? {} : { label }),
-    text: prettyUnits(inWords(text)),
+    text: prettyUnits(text),
     tone,
     ...(band === undefined ? {} : { band }),
   };
