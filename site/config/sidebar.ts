@@ -65,5 +65,8 @@ export const sidebar: Sidebar = [
       { label: "Units", link: "/units/" },
     ],
   },
-  { label: "API", items: apiReferences.map((reference) => reference.group) },
+  {
+    label: "API",
+    items: [{ label: "All libraries", link: "/api/" }, ...apiReferences.map((reference) => reference.group)],
+  },
 ];

@@ -8,6 +8,18 @@ function firstLink(entry: Entry): Extract<Entry, { type: "link" }> | undefined {
   return entry.type === "link" ? entry : entry.entries.map(firstLink).find((link) => link !== undefined);
 }
 
+/** A library as one link to the list of all that it has, two folders down. */
+function linkTo(library: Extract<Entry, { type: "group" }>): Entry {
+  const first = firstLink(library);
+  if (first === undefined) return library;
+  const root = href("/api/");
+  return {
+    ...first,
+    label: library.label,
+    href: `${root}${first.href.slice(root.length).replace(/\/.*/, "/")}`,
+  };
+}
+
 /**
  * Outside the API reference its hundreds of pages shrink to one link for each library: on a phone every page
  * would carry them otherwise.
@@ -20,9 +32,7 @@ export const onRequest = defineRouteMiddleware((context) => {
     if (entry.type === "link" || !inApi(entry)) return entry;
     return {
       ...entry,
-      entries: entry.entries.map(
-        (library) => ({ ...(firstLink(library) ?? library), label: library.label }) as Entry,
-      ),
+      entries: entry.entries.map((library) => (library.type === "link" ? library : linkTo(library))),
     };
   });
 });

@@ -121,3 +121,27 @@ test("on paper everything that folds is open, and no drawing takes most of a pag
   await page.evaluate(() => dispatchEvent(new Event("afterprint")));
   await expect(folded).toHaveCount(unfolded);
 });
+
+test("the findings on paper say of which build and day they are, and nothing that is for the screen", async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: papers.A4.width, height: 1000 });
+  await page.emulateMedia({ media: "print" });
+  await page.goto("/workbench/");
+  await expect(page.locator('[aria-busy="true"], .workbench.busy')).toHaveCount(0, { timeout: 120_000 });
+  await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
+  await expect(page.getByText(/Printed \d+ \w+ \d{4}\./)).toBeVisible();
+  await expect(page.getByText("How the number comes about").first()).toBeAttached();
+  for (const text of [
+    /Fill in what you know/,
+    /open a file of your own/,
+    /first verdicts after/,
+    /How the number comes/,
+  ])
+    await expect(page.getByText(text).locator("visible=true")).toHaveCount(0);
+  await expect(page.locator("h1")).toBeHidden();
+  const [name, next] = await Promise.all(
+    [".workbench .name", ".workbench .whose-build"].map((one) => page.locator(one).boundingBox()),
+  );
+  expect(next!.y).toBeGreaterThanOrEqual(name!.y + name!.height);
+});

@@ -111,10 +111,11 @@ function liveUnit(symbol: string): LiveUnit {
   return { symbol, zero: -zero * step, step };
 }
 
-/** A slider goes a fifth to either side, as far as the field may go. */
+/** A slider goes a fifth to either side, as far as the field may go. @param written the value as its field shows it */
 function slideOf(
   value: DimensionValue | undefined,
   [least, most]: readonly [string, string],
+  written: string,
 ): Slide | undefined {
   if (value === undefined || value.nominal === 0) return undefined;
   const unit = unitOf(value.unit);
@@ -123,7 +124,9 @@ function slideOf(
   const [from, to] = [Math.max(size * 0.8, ends[0]!), Math.min(size * 1.2, ends[1]!)].map((si) =>
     fromSi(si, unit),
   );
-  const step = 10 ** Math.floor(Math.log10((to! - from!) / 40));
+  // As fine as the value is written, so that the slider can stand at it.
+  const decimals = /\.(\d*[1-9])/.exec(written)?.[1]?.length ?? 0;
+  const step = Math.min(10 ** Math.floor(Math.log10((to! - from!) / 40)), 10 ** -decimals);
   const onStep = (edge: number) => Number((Math.round(edge / step) * step).toPrecision(6));
   return to! > from!
     ? { least: onStep(from!), most: onStep(to!), step: Number(step.toPrecision(3)) }
@@ -150,14 +153,15 @@ function liveField(path: string, demo: DemoBuild): LiveField | undefined {
     case "dimension": {
       const words = Object.keys(spec.signs ?? {}).concat(spec.places ?? []);
       const dimension = value?.kind === "dimension" ? value : undefined;
+      const entry = entryOf(dimension, words, spec.unit);
       return {
         ...about,
         kind: "dimension",
-        ...entryOf(dimension, words, spec.unit),
+        ...entry,
         units: unitsLike(unitOf(spec.unit)).map(({ symbol }) => liveUnit(symbol)),
         words,
         usual: spec.tolerance,
-        slide: slideOf(dimension, spec.range),
+        slide: slideOf(dimension, spec.range, entry.value),
       };
     }
     case "count":

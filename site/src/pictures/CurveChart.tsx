@@ -13,6 +13,8 @@ import { valueAt } from "./draw/valueAt.ts";
 interface Props {
   /** From `traceOverTurn`; up to four of one unit. Those that are missing are named under the chart. */
   readonly traces: readonly Trace[];
+  /** Lines under the chart, from `curveNotes`. */
+  readonly notes?: readonly string[];
   /** Where the cursor stands: crank angle from firing top dead centre [rad]; none when left out. */
   readonly angle?: number;
   /** Called with a new angle [rad] when the cursor is moved; without it there is no slider. */
@@ -34,7 +36,7 @@ export function describeCurves(traces: readonly TraceValue[], angle?: number): s
 }
 
 /** Traces over the crank angle, each with its extreme marked, and a cursor at an angle. */
-export function CurveChart({ traces, angle, onAngle, table = false }: Props) {
+export function CurveChart({ traces, notes = [], angle, onAngle, table = false }: Props) {
   const drawn = traces.filter((trace): trace is TraceValue => trace.state === "value");
   const missing = traces.filter((trace) => trace.state !== "value");
   const panels = curvePanels(drawn, TOP);
@@ -42,7 +44,7 @@ export function CurveChart({ traces, angle, onAngle, table = false }: Props) {
   return (
     <div class="curve-chart">
       {drawn.length > 0 && (
-        <Picture height={bottom + 36} description={describeCurves(drawn, angle)}>
+        <Picture height={bottom + 36} notes={notes} description={describeCurves(drawn, angle)}>
           {panels.map((panel) => (
             <CurveAxes panel={panel} angle={angle} />
           ))}

@@ -1,11 +1,24 @@
-import type { Nominals } from "trialfit";
+import type { Nominals, Report } from "trialfit";
 import { drawView } from "./place/drawView.tsx";
 import type { View } from "./place/View.ts";
+import type { KnownBands } from "./scene/printed.ts";
 
 /** A build to draw from. */
 export interface DrawnBuild {
   readonly name: string;
   readonly nominals: Nominals;
+  /** What was found of it, with every band that was searched. */
+  readonly report?: Report;
+}
+
+/** The bands of a report. */
+function bandsOf({ report }: DrawnBuild): KnownBands {
+  return (id) => {
+    const { low, nominal, high } = report?.quantities.find((one) => one.id === id) ?? {};
+    return low === undefined || nominal === undefined || high === undefined
+      ? undefined
+      : { low, nominal, high };
+  };
 }
 
 interface Props {
@@ -27,7 +40,7 @@ export function choosePlace<B extends DrawnBuild>(
 ) {
   for (const view of views)
     for (const build of builds) {
-      const picture = drawView(view, build.nominals, { name: build.name, tells });
+      const picture = drawView(view, build.nominals, { name: build.name, tells, bands: bandsOf(build) });
       if (picture !== undefined) return { view, build, picture };
     }
   return undefined;

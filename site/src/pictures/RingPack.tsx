@@ -72,7 +72,13 @@ function AlongPin({ pack, bottom }: { readonly pack: RingPackScene; readonly bot
   );
 }
 
-const grooveNames = ["top ring", "second ring", "oil ring"];
+const grooveNames = ["top groove", "second groove", "oil groove"];
+
+/** A height of groove or ring [mm], with the thousandths that it has: a clearance is the difference of two. */
+function heightText(mm: number): string {
+  const text = mm.toFixed(3);
+  return text.endsWith("0") ? mm.toFixed(2) : text;
+}
 
 /** The edge of the piston in section, with the rings in their grooves. */
 function Detail(props: {
@@ -120,9 +126,14 @@ function Detail(props: {
               shift={[-7, 4]}
               anchor="end"
             />
-            <text x={NAMES - 15} y={y(down + height / 2) + 4} text-anchor="end">
-              {grooveNames[index]} {height.toFixed(2)}
+            <text x={NAMES - 15} y={y(down + height / 2) + (ring ? -3 : 4)} text-anchor="end">
+              {grooveNames[index]} {heightText(height)}
             </text>
+            {ring && (
+              <text x={NAMES - 15} y={y(down + height / 2) + 10} text-anchor="end">
+                ring {heightText(ring.height)}
+              </text>
+            )}
           </g>
         );
       })}

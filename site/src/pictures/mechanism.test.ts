@@ -1,11 +1,12 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { type ComponentChildren, h, isValidElement, toChildArray, type VNode } from "preact";
 import { render } from "preact-render-to-string";
-import { Nominals, readBuildText, traceAt, traceOverTurn } from "trialfit";
+import { formatNumber, Nominals, readBuildText, traceAt, traceKinds, traceOverTurn } from "trialfit";
 import { describe, expect, it } from "vitest";
 import { CurveChart } from "./CurveChart.tsx";
 import { DeckStack } from "./DeckStack.tsx";
 import { describeMechanism, Mechanism } from "./Mechanism.tsx";
+import { curveNotes } from "./scene/curveNotes.ts";
 import { deckStackOf } from "./scene/deckStackOf.ts";
 import { nearestScene } from "./scene/nearestScene.ts";
 import type { MechanismScene, NoScene, Point } from "./scene/Scene.ts";
@@ -129,6 +130,24 @@ describe.each(builds.map((build) => [build.name, new Nominals(build)] as const))
       expect(curves).toMatch(/role="img" aria-label="[^"]*Force in the rod: -[\d.]+ kN to [\d.]+ kN/);
       expect(curves.match(/<th scope="row">/g)).toHaveLength(25);
     });
+  },
+);
+
+it.each(builds.map((build) => new Nominals(build)))(
+  "says at which speed a curve holds, wherever it holds at one only",
+  (nominals) => {
+    let count = 0;
+    for (const trace of traceOverTurn(nominals, [...traceKinds.keys()])) {
+      if (trace.state !== "value") continue;
+      const notes = curveNotes([trace], nominals);
+      expect(notes, trace.id).toHaveLength(trace.speeds.length > 0 ? 1 : 0);
+      for (const path of trace.speeds) {
+        expect(notes[0], trace.id).toContain(`${formatNumber(nominals.size(path)!, "rpm")} (`);
+        expect(render(h(CurveChart, { traces: [trace], notes }))).toContain(trace.name);
+        count += 1;
+      }
+    }
+    expect(count).toBeGreaterThanOrEqual(11);
   },
 );
 

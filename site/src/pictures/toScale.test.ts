@@ -89,6 +89,12 @@ describe.each(builds)("%s, measured in the drawing", (_, nominals) => {
     expect(pinDepth - pinRadius - depth).toBeCloseTo(overPin, 6);
     const svg = render(h(RingPack, { pack }));
     expect(svg.includes("mark struck")).toBe(overPin < 0);
+    // What is said of a groove and its ring differs by the clearance between them.
+    const [groove, ring] = [/top groove ([\d.]+)</, />ring ([\d.]+)</].map((said) =>
+      Number(said.exec(svg)![1]),
+    );
+    expect(groove! - ring!).toBeCloseTo(mm("topRingSideClearance"), 6);
+    expect(svg.match(/>ring /g)).toHaveLength(3);
     const large = scales(svg)[1]!;
     const rings = sizes(svg, "solid", "height");
     expect(rings).toHaveLength(3);

@@ -30,6 +30,8 @@ export interface TraceStepView {
   /** Markup of the symbol, and the value with its unit. */
   readonly symbol: string;
   readonly value: string;
+  /** The value as the formula gives it, where that is in another unit. */
+  readonly plain?: string;
 }
 
 /** How one number comes about, or why it does not. */

@@ -9,11 +9,13 @@ import { Mechanism } from "../Mechanism.tsx";
 import { PinSection } from "../PinSection.tsx";
 import { RingPack } from "../RingPack.tsx";
 import { bearingOf } from "../scene/bearingOf.ts";
+import { curveNotes } from "../scene/curveNotes.ts";
 import { deckStackOf } from "../scene/deckStackOf.ts";
 import { flywheelOf } from "../scene/flywheelOf.ts";
 import { jointOf } from "../scene/jointOf.ts";
 import { nearestScene } from "../scene/nearestScene.ts";
 import { pinSectionOf } from "../scene/pinSectionOf.ts";
+import type { KnownBands } from "../scene/printed.ts";
 import { ringPackOf } from "../scene/ringPackOf.ts";
 import { said } from "../scene/said.ts";
 import { sceneOf } from "../scene/sceneOf.ts";
@@ -41,6 +43,8 @@ export interface Telling {
   readonly name?: string;
   /** Quantities whose numbers stand under a picture that has none of its own. */
   readonly tells?: readonly string[];
+  /** What was searched of the build before. */
+  readonly bands?: KnownBands;
 }
 
 type Mechanical = View & { readonly kind: "mechanism" };
@@ -53,7 +57,7 @@ function angleOf({ mark, at }: Mechanical, nominals: Nominals): number | undefin
   return trace?.state === "value" ? trace.marked.angle : undefined;
 }
 
-function mechanism(view: Mechanical, nominals: Nominals, { name, tells }: Telling): Drawn {
+function mechanism(view: Mechanical, nominals: Nominals, { name, tells, bands }: Telling): Drawn {
   const angle = angleOf(view, nominals);
   if (angle === undefined) return undefined;
   const { mark } = view;
@@ -62,7 +66,7 @@ function mechanism(view: Mechanical, nominals: Nominals, { name, tells }: Tellin
     <Mechanism
       scene={scene}
       mark={mark ?? "none"}
-      notes={(tells ?? []).flatMap((id) => said(nominals, id))}
+      notes={(tells ?? []).flatMap((id) => said(nominals, id, bands))}
       {...(name === undefined ? {} : { name })}
     />
   ));
@@ -80,7 +84,9 @@ export function drawView(view: View, nominals: Nominals, telling: Telling = {}):
       return mechanism(view, nominals, telling);
     case "curves": {
       const traces = traceOverTurn(nominals, view.traces).filter(({ state }) => state === "value");
-      return traces.length === 0 ? undefined : <CurveChart traces={traces} table />;
+      return traces.length === 0 ? undefined : (
+        <CurveChart traces={traces} notes={curveNotes(traces, nominals)} table />
+      );
     }
     case "deck-stack":
       return of(deckStackOf(nominals, view.result), (stack) => <DeckStack stack={stack} {...named} />);

@@ -7,6 +7,7 @@ import { DeckStack } from "../../pictures/DeckStack.tsx";
 import { CurveTable, TABLE_TITLE } from "../../pictures/draw/CurveTable.tsx";
 import { Mechanism } from "../../pictures/Mechanism.tsx";
 import { RingPack } from "../../pictures/RingPack.tsx";
+import { curveNotes } from "../../pictures/scene/curveNotes.ts";
 import { deckStackOf } from "../../pictures/scene/deckStackOf.ts";
 import { nearestScene } from "../../pictures/scene/nearestScene.ts";
 import { ringPackOf } from "../../pictures/scene/ringPackOf.ts";
@@ -125,7 +126,8 @@ export class Viewer {
   }
 
   private chart({ angle, chart }: View): string {
-    return render(<CurveChart traces={this.tracesOf(chart)} angle={angle} />);
+    const traces = this.tracesOf(chart);
+    return render(<CurveChart traces={traces} notes={curveNotes(traces, this.nominals!)} angle={angle} />);
   }
 }
 

@@ -15,7 +15,7 @@ export const charts: readonly {
   { id: "pressure", label: "Pressure in the cylinder", traces: ["cylinderPressure"] },
   { id: "forces", label: "Forces on piston and rod", traces: ["gasForce", "inertiaForce", "rodForce"] },
   { id: "side", label: "Side force on the cylinder", traces: ["sideForce"] },
-  { id: "bolt", label: "Load of a rod bolt", traces: ["rodBoltLoad"] },
+  { id: "bolt", label: "Outside load on one rod bolt", traces: ["rodBoltLoad"] },
   {
     id: "valves",
     label: "Valves against the piston",

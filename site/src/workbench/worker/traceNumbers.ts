@@ -7,7 +7,7 @@ import {
   type StepInput,
   stepsTo,
 } from "trialfit";
-import { printInput } from "../../data/inputValue.ts";
+import { printInput, printResult, readInput } from "../../data/inputValue.ts";
 import { prettyUnits, prettyView } from "../../data/prettyUnits.ts";
 import type { FromTrace, ToTrace, TraceInput, TraceStepView, TraceView } from "../traceProtocol.ts";
 import { parseFormula } from "./parseFormula.ts";
@@ -23,10 +23,12 @@ function viewInput(
 ): TraceInput {
   const { symbol, path, label, value, written, assumed } = input;
   const before = numberOf.get(path);
+  const quantity = quantities.get(step.id)!;
+  const [taken, read] = [printInput(quantity, symbol, value), readInput(quantity, symbol, value)];
   return {
     symbol: inline(symbol),
     label,
-    text: written ?? printInput(quantities.get(step.id)!, symbol, value),
+    text: read === undefined ? (written ?? taken) : `${taken} (${written ?? read})`,
     ...(before === undefined ? { path } : { step: before }),
     assumed,
   };
@@ -39,6 +41,7 @@ function viewStep(step: DerivationStep, numberOf: ReadonlyMap<string, number>): 
   const known = new Map(
     inputs.map((one) => [one.symbol, prettyUnits(printInput(quantity, one.symbol, one.value))]),
   );
+  const plain = printResult(quantity, value);
   const setNumber = (letter: string) =>
     known.has(letter) ? valueMath(known.get(letter)!) : symbolMath(letter);
   const line = (label: string, inner: string) => mathBox(label, `${symbolMath(symbol)}<mo>=</mo>${inner}`);
@@ -56,6 +59,7 @@ function viewStep(step: DerivationStep, numberOf: ReadonlyMap<string, number>): 
     beside: beside.map(({ path, label, written }) => ({ path, label, text: written })),
     takenFor,
     symbol: inline(symbol),
+    ...(plain === undefined ? {} : { plain }),
     value: formatNumber(value, unit, { decimals }),
   };
 }

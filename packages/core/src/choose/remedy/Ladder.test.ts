@@ -79,6 +79,13 @@ describe("the sizes to which a dimension can be brought", () => {
     expect(down.textAt(1500)).toBe("0.0 cm3 dish ± 0.5");
     expect(down.textAt(down.count)).toBe("150.0 cm3 dome ± 0.5");
   });
+  it("a size has no fewer decimals than the width beside it", () => {
+    const build = demo("larkspur-hill");
+    // 8 % of 158 bar.
+    const ladder = new Ladder(withDefaults(build), "targets.peakCylinderPressure", -1);
+    expect(ladder.textAt(1)).toMatch(/^\d+\.\d\d bar ± 12\.64$/);
+    expect(faultOf(build, ladder, 1)).toBeUndefined();
+  });
   it("what was measured place by place moves at each by the same", () => {
     const readings = { "1": "88.50 mm", "2": "88.51 mm", "3": "88.52 mm", "4": "88.50 mm" };
     const build = withField(demo("larkspur-hill"), "block.bore", { readings, uncertainty: "0.002 mm" });

@@ -26,6 +26,14 @@ export function toleranceText(minus: number, plus: number, unit: string): string
   return down === up ? down : `+${up}/-${down}`;
 }
 
+const decimalsIn = (text: string): number => /\.(\d+)/.exec(text)?.[1]?.length ?? 0;
+
+/** A number with no fewer decimals than the width beside it: `117.00` beside `12.64`. */
+function asFineAs(number: string, width: string): string {
+  const lacking = Math.max(...width.split("/").map(decimalsIn)) - decimalsIn(number);
+  return lacking <= 0 ? number : `${number}${number.includes(".") ? "" : "."}${"0".repeat(lacking)}`;
+}
+
 /**
  * A dimension as a build file writes it when it comes to another size and is kept as closely as before.
  * @param number of the dimension's own unit, with sign
@@ -45,8 +53,9 @@ export function writeMoved(
   const turned = spec.signs !== undefined && negative;
   const bare = minus === 0 && plus === 0 && spec.tolerance === undefined;
   const width = turned ? toleranceText(plus, minus, value.unit) : toleranceText(minus, plus, value.unit);
+  const size = spec.signs !== undefined ? number.replace("-", "") : number;
   return joinDimension({
-    number: spec.signs !== undefined ? number.replace("-", "") : number,
+    number: bare ? size : asFineAs(size, width),
     unit: value.unit,
     word,
     tolerance: bare ? "" : width,

@@ -38,7 +38,7 @@ function Input({ input, goTo }: { readonly input: TraceInput; readonly goTo: Pro
 }
 
 function Step({ step, goTo }: { readonly step: TraceStepView; readonly goTo: Props["goTo"] }) {
-  const { id, name, formula, numbers: set, method, inputs, beside, takenFor, symbol, value } = step;
+  const { id, name, formula, numbers: set, method, inputs, beside, takenFor, symbol, value, plain } = step;
   return (
     <li>
       <p>
@@ -48,7 +48,8 @@ function Step({ step, goTo }: { readonly step: TraceStepView; readonly goTo: Pro
       {set !== undefined && <Markup html={set} />}
       {formula === undefined && method !== undefined && <p class="quiet">{method}</p>}
       <p class="result number">
-        <Letter html={symbol} /> = <b>{value}</b>
+        <Letter html={symbol} /> = {plain !== undefined && `${plain} = `}
+        <b>{value}</b>
       </p>
       <ul class="inputs plain-list">
         {inputs.map((input) => (
