@@ -18,6 +18,12 @@ function noStyles(): Plugin {
 }
 
 /**
+ * What most of those that a worker starts ask for: one file, which asks for none of the others, since what it asks for
+ * is asked for by as many. Files that ask for each other would wait for each other's data for ever.
+ */
+const base = { name: "base", minShareCount: 6, priority: 1 };
+
+/**
  * What several of those that a worker starts ask for: together where the same ask for it, and what is small with what is
  * asked for by nearly the same. A file for each difference would cost more than it spares.
  */
@@ -34,7 +40,7 @@ const chunkFileNames = ({ name }: { readonly name: string }) => `_astro/${chunkN
 export const viteOptions: UserConfig = {
   worker: {
     format: "es",
-    rolldownOptions: { output: { chunkFileNames, codeSplitting: { groups: [shared] } } },
+    rolldownOptions: { output: { chunkFileNames, codeSplitting: { groups: [base, shared] } } },
     plugins: () => [noStyles(), standIns(), leaveOut(), constantsApart()],
   },
   resolve: {

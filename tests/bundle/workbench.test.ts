@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { ruleFiles } from "@trialfit/rules";
@@ -7,8 +7,10 @@ import { describe, expect, it } from "vitest";
 import { dist } from "../site/sitePages.ts";
 import { type PageFile, pageFiles } from "./pageFiles.ts";
 
-/** Compressed bytes of script that the workbench may have: to fill in a build, judge it and draw it. */
+/** Compressed bytes of script that the workbench may have: to fill in a build and judge it. */
 const MOST = 200_000;
+/** The same of what is fetched when somebody looks at the pictures. */
+const MOST_TO_DRAW = 16_000;
 /** The same of what is fetched when somebody measures or has papers written, which compare two states too. */
 const MOST_ON_DEMAND = 55_000;
 /** And of what is fetched when somebody has sizes found, or what would make a finding hold. */
@@ -16,6 +18,26 @@ const MOST_TO_CHOOSE = 40_000;
 /** And of what is fetched when somebody puts another build beside this one, or asks how a number comes about. */
 const MOST_TO_COMPARE = 12_000;
 const PAGE = "workbench/index.html";
+
+/** Names that ask for each other in a circle, or none. */
+function circleIn(asks: ReadonlyMap<string, readonly string[]>): readonly string[] {
+  const done = new Set<string>();
+  const follow = (name: string, way: readonly string[]): readonly string[] => {
+    if (way.includes(name)) return way.slice(way.indexOf(name));
+    if (done.has(name)) return [];
+    for (const other of asks.get(name) ?? []) {
+      const circle = follow(other, [...way, name]);
+      if (circle.length > 0) return circle;
+    }
+    done.add(name);
+    return [];
+  };
+  for (const name of asks.keys()) {
+    const circle = follow(name, []);
+    if (circle.length > 0) return circle;
+  }
+  return [];
+}
 
 const sum = (files: readonly PageFile[]) => files.reduce((total, { gzip }) => total + gzip, 0);
 const kB = (bytes: number) => `${(bytes / 1000).toFixed(1)} kB`;
@@ -26,6 +48,8 @@ const kB = (bytes: number) => `${(bytes / 1000).toFixed(1)} kB`;
  */
 const APART = /\/LiveJudge-|\/ui-core\.|^offline\.js$/;
 
+/** What begins drawing the build: what only this asks for is its own. */
+const DRAWING = /\/Viewer-/;
 /** What begins finding sizes and changes, on the page and in workers: what only these ask for is theirs. */
 const CHOOSING = /\/(?:ChoosingPanel|RemedyPanel|Told|findSizes|findChanges)[-.]/;
 /** The same of two builds side by side, and of how a number comes about. */
@@ -42,20 +66,24 @@ describe("the workbench of the built site", () => {
     const paths = pageFiles(dist, PAGE, all).scripts.map(({ path }) => path);
     return new Set(paths.filter((path) => !begun.some((one) => one.test(path))));
   };
-  const own = without(ON_DEMAND, CHOOSING, COMPARING);
+  const own = without(DRAWING, ON_DEMAND, CHOOSING, COMPARING);
+  const notToDraw = without(DRAWING);
   const notToChoose = without(CHOOSING);
   const notToCompare = without(COMPARING);
   const isToCompare = ({ path }: PageFile) => !notToCompare.has(path);
+  const isToDraw = ({ path }: PageFile) => !notToDraw.has(path);
   const isOnDemand = ({ path }: PageFile) =>
-    !own.has(path) && notToChoose.has(path) && notToCompare.has(path);
+    !own.has(path) && notToDraw.has(path) && notToChoose.has(path) && notToCompare.has(path);
   const isToChoose = ({ path }: PageFile) => !notToChoose.has(path);
   const every = files.scripts.filter((one) => !isApart(one));
   const scripts = every.filter(({ path }) => own.has(path));
   const onDemand = every.filter(isOnDemand);
   const toChoose = every.filter(isToChoose);
+  const toDraw = every.filter(isToDraw);
   const toCompare = every.filter(isToCompare);
   const kinds = [
     [isApart, " (apart)"],
+    [isToDraw, " (to draw)"],
     [isToChoose, " (to choose)"],
     [isToCompare, " (to compare)"],
     [isOnDemand, " (on demand)"],
@@ -67,20 +95,26 @@ describe("the workbench of the built site", () => {
       .map(({ path }) => readFileSync(join(dist, path), "utf8"))
       .join("\n");
 
-  it(`has at most ${kB(MOST)} of script, with every view and worker`, () => {
+  it(`has at most ${kB(MOST)} of script to fill in a build and judge it`, () => {
     console.log(
       [
         ...files.scripts.map((one) => `${kB(one.gzip).padStart(9)} ${one.path}${mark(one)}`),
         `${kB(sum(scripts)).padStart(9)} script in ${scripts.length} files, ${kB(sum(files.data))} data in ${files.data.length}`,
+        `${kB(sum(toDraw)).padStart(9)} more in ${toDraw.length} files to draw`,
         `${kB(sum(onDemand)).padStart(9)} more in ${onDemand.length} files to measure and to write papers`,
         `${kB(sum(toChoose)).padStart(9)} more in ${toChoose.length} files to find sizes and changes`,
         `${kB(sum(toCompare)).padStart(9)} more in ${toCompare.length} files to put another build beside this one and to trace numbers`,
       ].join("\n"),
     );
-    for (const name of ["worker", "Bench", "Viewer"])
+    for (const name of ["worker", "Bench"])
       expect(scripts.filter(({ path }) => path.includes(`/${name}-`))).toHaveLength(1);
     expect(files.scripts.filter(isApart)).toHaveLength(3);
     expect(sum(scripts)).toBeLessThan(MOST);
+  });
+
+  it(`fetches at most ${kB(MOST_TO_DRAW)} more to draw`, () => {
+    expect(toDraw.filter(({ path }) => path.includes("/Viewer-"))).toHaveLength(1);
+    expect(sum(toDraw)).toBeLessThan(MOST_TO_DRAW);
   });
 
   it(`fetches at most ${kB(MOST_ON_DEMAND)} more to measure and to write papers`, () => {
@@ -124,6 +158,26 @@ describe("the workbench of the built site", () => {
     console.log(`${rules.length} rules, ${told.length} of ${long.length} long texts of quantities are data`);
     expect(told.length).toBeGreaterThan(long.length / 2);
     expect(long.filter(({ meaning }) => script.includes(meaning))).toEqual([]);
+  });
+
+  it("has no files that ask for each other: they would wait for each other for ever", () => {
+    const folder = join(dist, "_astro");
+    const scripts = readdirSync(folder).filter((name) => name.endsWith(".js"));
+    const asks = (name: string) =>
+      [...readFileSync(join(folder, name), "utf8").matchAll(/(?:from|import)\s*"\.\/([^"]+\.js)"/g)].map(
+        ([, other]) => other!,
+      );
+    const circle = circleIn(new Map(scripts.map((name) => [name, asks(name)])));
+    expect(circle).toEqual([]);
+    expect(
+      circleIn(
+        new Map([
+          ["a", ["b"]],
+          ["b", ["c"]],
+          ["c", ["b"]],
+        ]),
+      ),
+    ).toEqual(["b", "c"]);
   });
 
   it("generates no code", () => expect(read(every)).not.toMatch(/\bnew Function\b|[^.\w]eval\(/));
