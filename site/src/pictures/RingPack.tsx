@@ -18,7 +18,7 @@ const GAP = 34;
 /** How far into the piston, and how much of the wall, the detail shows [mm]. */
 const DETAIL = { inside: 2.5, wall: 2.2 };
 /** Left of the detail: the names of the lands. */
-const NAMES = 130;
+const NAMES = 152;
 
 /** What the picture shows, in words with its numbers. */
 export function describeRingPack({ overPin, depth, notes }: RingPackScene, name?: string): string {
