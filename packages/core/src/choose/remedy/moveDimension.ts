@@ -26,12 +26,11 @@ export function toleranceText(minus: number, plus: number, unit: string): string
   return down === up ? down : `+${up}/-${down}`;
 }
 
-const decimalsIn = (text: string): number => /\.(\d+)/.exec(text)?.[1]?.length ?? 0;
-
 /** A number with no fewer decimals than the width beside it: `117.00` beside `12.64`. */
 function asFineAs(number: string, width: string): string {
-  const lacking = Math.max(...width.split("/").map(decimalsIn)) - decimalsIn(number);
-  return lacking <= 0 ? number : `${number}${number.includes(".") ? "" : "."}${"0".repeat(lacking)}`;
+  const [whole, decimals = ""] = number.split(".");
+  const least = Math.max(...width.split("/").map((part) => part.split(".")[1]?.length ?? 0));
+  return least > 0 ? `${whole}.${decimals.padEnd(least, "0")}` : number;
 }
 
 /**
