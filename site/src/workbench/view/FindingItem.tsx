@@ -38,6 +38,9 @@ function FindingBody({ item, nameOf, goTo, said, troubles, asking, ask, actions 
   return (
     <>
       <LineList lines={lines[0]?.label === word ? lines.slice(1) : lines} />
+      {lines.length === 0 && (
+        <p class="quiet">Its numbers come in a moment: they are being worked out here.</p>
+      )}
       {spread !== undefined && (
         <div class="spread">
           <b class="label">spread by</b>
