@@ -65,17 +65,9 @@ function readNumber(text: string, spec: DimensionSpec) {
   return { ...parsed, nominal, sign };
 }
 
-/**
- * A tolerance may reach past what can be (a radius of 0 ± 0.5): the part cannot.
- * @throws DimensionError where it would leave nothing of a size that is always there: a slip of the unit
- */
+/** A tolerance may reach past what can be (a radius of 0 ± 0.5): the part cannot. */
 function within(spec: DimensionSpec, nominal: number, low: number, high: number) {
   const [least, most] = rangeOf(spec);
-  if (least > 0 && low <= 0)
-    throw new DimensionError(
-      `a tolerance of ${formatNumber(nominal - low, spec.unit)} below ${formatNumber(nominal, spec.unit)}`,
-      "one that leaves something of the size; was another unit meant?",
-    );
   return {
     nominal,
     low: Math.min(nominal, Math.max(least, low)),
