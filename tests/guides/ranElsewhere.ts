@@ -31,7 +31,7 @@ export const ranElsewhere: readonly RanElsewhere[] = [
     proof: 'runCommand(["rule", "check", rules, "--no-notes"])',
   },
   {
-    what: /^parallel --pipe --keep-order -N 50 \\$/,
+    what: /^parallel --pipe --keep-order -N 50 +trialfit check --stream --brief --first-line /,
     by: "tests/cli/stream.test.ts",
     proof: 'fileURLToPath(new URL("parallel.sh", import.meta.url))',
   },
