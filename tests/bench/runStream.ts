@@ -6,6 +6,7 @@ import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { readFileSync } from "node:fs";
 import type { Readable } from "node:stream";
+import { setTimeout as sleep } from "node:timers/promises";
 import { fileURLToPath } from "node:url";
 import { smallBuilds } from "../cli/streamBuilds.ts";
 
@@ -59,12 +60,18 @@ async function watch(flags: readonly string[], workers: number): Promise<void> {
   });
   const begun = performance.now();
   let [lines, next] = [0, 1_000];
+  /** The input stays open until the process has told its last memory: with the input it would end before it tells. */
+  let askLast: (() => void) | undefined;
+  const askedLast = new Promise<void>((resolve) => {
+    askLast = resolve;
+  });
   child.stdout!.on("data", (chunk: Buffer) => {
     for (const byte of chunk) {
       if (byte !== 10) continue;
       lines += 1;
-      // The last lines are not waited for: the command ends with them.
-      if (lines < next && lines !== MOST - 200) continue;
+      // The last lines are judged only when the input has ended.
+      const isLast = lines === MOST - 200;
+      if (lines < next && !isLast) continue;
       rows.push({
         lines,
         resident: residentMemory(child.pid!),
@@ -72,16 +79,22 @@ async function watch(flags: readonly string[], workers: number): Promise<void> {
       });
       child.kill("SIGUSR2");
       next = lines * (String(next).startsWith("1") ? 3 : 10 / 3);
+      if (isLast) askLast?.();
     }
   });
   const closed = once(child, "close");
   for (const line of smallBuilds(MOST))
     if (!child.stdin!.write(`${line}\n`)) await once(child.stdin!, "drain");
+  await askedLast;
+  for (let waited = 0; waited < 600 && !told.some(({ asked }) => asked === rows.length); waited += 1)
+    await sleep(50);
   child.stdin!.end();
   await closed;
   if (lines !== MOST) throw new Error(`${lines} reports of ${MOST} lines`);
   const used = (asked: number, isMain: boolean) =>
     told.filter((one) => one.asked === asked && (one.thread === 0) === isMain);
+  const untold = rows.findIndex((_, index) => used(index + 1, true).length === 0);
+  if (untold >= 0) throw new Error(`no memory was told after ${rows[untold]!.lines} lines`);
   const sum = (all: readonly Told[]) =>
     all.reduce((bytes, { heapUsed, external }) => bytes + heapUsed + external, 0) / MEGA;
   const after = rows.map((_, index) => sum([...used(index + 1, true), ...used(index + 1, false)]));
