@@ -88,6 +88,13 @@ test.describe("a rule tried with other numbers", () => {
     expect(Number(await stroke.inputValue())).toBeLessThan(3.2);
   });
 
+  test("a size typed whole, with another unit, is judged as typed", async ({ page }) => {
+    await page.goto(RULE);
+    await page.getByLabel("Crankshaft: stroke", { exact: true }).fill("3.1 in");
+    await expect(verdict(page)).toContainText("holds");
+    await expect(page.locator("live-rule form").getByRole("alert").filter({ hasText: /\S/ })).toHaveCount(0);
+  });
+
   test("a tolerance decides whether it is open", async ({ page }) => {
     await page.goto(RULE);
     await page.getByLabel("Tolerance of Connecting rod: outline uncertainty").fill("1.5");

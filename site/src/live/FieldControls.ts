@@ -1,4 +1,4 @@
-import { readNumber, rewrite, type Scale, writeEntry } from "./Entry.ts";
+import { type Entry, readNumber, rewrite, type Scale, writeEntry } from "./Entry.ts";
 
 type Control = HTMLInputElement | HTMLSelectElement;
 /** A number and its tolerance, as they stand in their boxes. */
@@ -32,22 +32,23 @@ export class FieldControls {
     return this.box.querySelector<Control>(`[data-part="${part}"]`);
   }
 
-  private written(read: (control: Control) => string): string | undefined {
+  private pieces(read: (control: Control) => string): Entry {
     const part = (name: string) => {
       const control = this.control(name);
       return control === null ? undefined : read(control);
     };
-    return writeEntry({
+    return {
       value: part("value") ?? "",
       unit: part("unit"),
       word: part("word"),
       tolerance: part("tolerance"),
-    });
+    };
   }
 
-  /** What the build file would say now. */
-  get entry(): string | undefined {
-    return this.written((control) => control.value);
+  /** What stands in the controls now; undefined where nothing is entered. */
+  get entry(): Entry | undefined {
+    const entry = this.pieces((control) => control.value);
+    return entry.value.trim() === "" ? undefined : entry;
   }
 
   /** Whether it holds a text that no reader of numbers could read; the evaluator says more of it. */
@@ -59,7 +60,7 @@ export class FieldControls {
   }
 
   get changed(): boolean {
-    return this.entry !== this.written(startOf);
+    return writeEntry(this.pieces((control) => control.value)) !== writeEntry(this.pieces(startOf));
   }
 
   /** Takes over what a control was just set to: a slider sets the number, another unit keeps the size. */

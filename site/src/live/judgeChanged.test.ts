@@ -30,7 +30,7 @@ test("a change is judged as a build file with it would be", async () => {
       number: 7,
       rule: rule.id,
       demo,
-      changes: { "crankshaft.stroke": stroke },
+      changes: { "crankshaft.stroke": { value: stroke, unit: "mm" } },
     });
     expect(answer.number).toBe(7);
     expect("view" in answer && answer.view.verdict).toBe(report.verdicts[0]!.verdict);
@@ -41,7 +41,14 @@ test("a change is judged as a build file with it would be", async () => {
 
 test("problems name their field, what is left out is missing, a confirmation counts", async () => {
   const ask = (rule: string, changes: Record<string, string | undefined>) =>
-    judgeChanged({ number: 1, rule, demo, changes });
+    judgeChanged({
+      number: 1,
+      rule,
+      demo,
+      changes: Object.fromEntries(
+        Object.entries(changes).map(([path, value]) => [path, value === undefined ? undefined : { value }]),
+      ),
+    });
   expect(await ask("rod-clears-cylinder-bottom", { "crankshaft.stroke": "94" })).toMatchObject({
     problems: [{ path: "crankshaft.stroke", text: expect.stringContaining("without a unit") }],
   });
@@ -54,4 +61,19 @@ test("problems name their field, what is left out is missing, a confirmation cou
   });
   expect(await ask("caps-drawn-down-evenly", { [path]: "no" })).toMatchObject({ view: { verdict: "fails" } });
   await expect(ask("no-such-rule", {})).rejects.toThrow(RangeError);
+});
+
+test("a size typed whole into the box of its number is judged as it was typed", async () => {
+  const rule = "rod-clears-cylinder-bottom";
+  const ask = async (value: string, unit: string, tolerance = "") => {
+    const changes = { "crankshaft.stroke": { value, unit, tolerance, word: "" } };
+    const { number: _, ...said } = await judgeChanged({ number: 1, rule, demo, changes });
+    return said;
+  };
+  const plain = await ask("3.7", "in");
+  expect(plain).toHaveProperty("view");
+  expect(await ask("3.7 in", "mm")).toEqual(plain);
+  expect(await ask("3.7 in ± 0.01", "mm", "0.5")).toEqual(await ask("3.7", "in", "0.01"));
+  expect(await ask("3.7 in", "mm", "0.254")).toEqual(await ask("3.7", "in", "0.01"));
+  expect(await ask("3.7 inn", "mm")).toMatchObject({ problems: [{ path: "crankshaft.stroke" }] });
 });

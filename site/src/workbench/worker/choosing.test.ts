@@ -14,6 +14,7 @@ import type { FromDesk, ToDesk } from "../deskProtocol.ts";
 import type { FromWorker } from "../protocol.ts";
 import { Bench } from "./Bench.ts";
 import { Desk } from "./Desk.ts";
+import { withLinks } from "./ruleTitles.ts";
 
 const TEXT = `trialfit: "1"
 name: Two (invented)
@@ -144,7 +145,7 @@ describe("changes found at the desk", () => {
       expect(view.remedies.map(({ path, text }) => [path, text])).toEqual(
         finding!.remedies.map(({ path, text }) => [path, text]),
       );
-      const printed = describeFindingRemedies(finding!).lines.map(({ text }) => text);
+      const printed = describeFindingRemedies(finding!).lines.map(({ text }) => withLinks(text));
       for (const { text } of [view.head, ...view.measure, ...view.not]) expect(printed).toContain(text);
       for (const { label, path, text, by, beside, was } of view.remedies) {
         const line = printed.find((one) => one.startsWith(`${label} [${path}]: ${text}, ${by}`))!;

@@ -14,7 +14,8 @@ import {
 } from "trialfit";
 import type { ChoosingGround, RemedyItem, RemedyView } from "../choosingProtocol.ts";
 import { judgedBy } from "./judgedBy.ts";
-import { viewLine } from "./viewDocument.ts";
+import { withLinks } from "./ruleTitles.ts";
+import { viewLinked } from "./viewDocument.ts";
 
 function viewRemedy(remedy: Remedy): RemedyItem {
   const { path, label, work, was, provenance, text } = remedy;
@@ -27,7 +28,7 @@ function viewRemedy(remedy: Remedy): RemedyItem {
     provenance,
     ...(text === undefined ? {} : { text }),
     by: moveText(remedy),
-    beside: [against, less, also].filter((one) => one !== undefined),
+    beside: [against, less, also].filter((one) => one !== undefined).map(withLinks),
   };
 }
 
@@ -35,10 +36,10 @@ function viewFinding(finding: FindingRemedies): Omit<RemedyView, "terms" | "caut
   const { head, measure, not } = findingLines(finding);
   return {
     state: finding.state,
-    head: viewLine(head),
-    measure: measure.map(viewLine),
+    head: viewLinked(head),
+    measure: measure.map(viewLinked),
     remedies: finding.remedies.map(viewRemedy),
-    not: not.map(viewLine),
+    not: not.map(viewLinked),
   };
 }
 

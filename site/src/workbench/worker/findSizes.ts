@@ -3,7 +3,7 @@ import type { ChoosingGround, FamilyView, SolutionView } from "../choosingProtoc
 import type { ItemView } from "../protocol.ts";
 import { drawFamily } from "./drawFamily.tsx";
 import { judgedBy } from "./judgedBy.ts";
-import { viewDocument, viewItem, viewLine } from "./viewDocument.ts";
+import { viewDocument, viewItem, viewLinked } from "./viewDocument.ts";
 
 type Solved = Extract<Solution, { state: "solved" }>;
 type Parts = ReturnType<typeof solutionParts>;
@@ -53,7 +53,7 @@ export function viewSolution(solution: Solution): SolutionView {
     solution.state === "missing" ? solution.missing : solution.state === "aimless" ? solution.idle : [];
   const head = {
     state: solution.state,
-    lead: parts.lead.map(viewLine),
+    lead: parts.lead.map(viewLinked),
     ...(needs.length === 0 ? {} : { needs }),
     found: [],
     ...part("sizes"),

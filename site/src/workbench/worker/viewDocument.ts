@@ -2,6 +2,7 @@ import type { Comparison, DocumentItem, DocumentLine, ReportDocument } from "tri
 import { type BandPicture, bandPicture } from "../../data/bandPicture.ts";
 import { prettyUnits, prettyView } from "../../data/prettyUnits.ts";
 import type { DocumentView, ItemView, LineView } from "../protocol.ts";
+import { withLinks, withTitles } from "./ruleTitles.ts";
 
 /** A comparison is laid out once: in one report after the other most are the same. */
 const laidOut = new WeakMap<Comparison, BandPicture | undefined>();
@@ -15,11 +16,14 @@ export function viewLine({ label, text, tone = "plain", comparison }: DocumentLi
   const band = comparison === undefined ? undefined : pictureOf(comparison);
   return {
     ...(label === undefined ? {} : { label }),
-    text: prettyUnits(text),
+    text: prettyUnits(withTitles(text)),
     tone,
     ...(band === undefined ? {} : { band }),
   };
 }
+
+/** The same where the page leads from each rule that is named to its page. */
+export const viewLinked = (line: DocumentLine): LineView => viewLine({ ...line, text: withLinks(line.text) });
 
 export function viewItem({ title, id, tone, lines }: DocumentItem): ItemView {
   return { title, ...(id === undefined ? {} : { id }), tone, lines: lines.map(viewLine) };

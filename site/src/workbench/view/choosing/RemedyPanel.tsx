@@ -5,7 +5,6 @@ import { choosing, isSame, useChoosing } from "../../state/ChoosingStore.ts";
 import type { BenchActions, BenchState } from "../../state/useBench.ts";
 import { groundOf } from "./groundOf.ts";
 import { RemedyRow } from "./RemedyRow.tsx";
-import { RuleWords } from "./RuleWords.tsx";
 import { Seeking } from "./Seeking.tsx";
 import { Told } from "./Told.tsx";
 
@@ -76,7 +75,7 @@ export default function RemedyPanel({ rule, title, state, actions }: Props) {
               <p class="quiet">{view.terms}</p>
               <p class="tone-bad">
                 <b class="label">caution</b>
-                <RuleWords text={view.caution} />
+                {view.caution}
               </p>
             </>
           )}
