@@ -38,21 +38,40 @@ function everyKept(): readonly KeptBuild[] {
   return places.flatMap(read).sort((a, b) => b.at - a.at);
 }
 
+/** Without those whose text a later one has: tabs that show one demo each keep it. */
+const unrepeated = (kept: readonly KeptBuild[]): readonly KeptBuild[] =>
+  kept.filter(({ text }, index) => kept.findIndex((one) => one.text === text) === index);
+
 /** Builds that this browser keeps beside that of this tab, the latest first. */
 export function otherBuilds(): readonly KeptBuild[] {
   const own = ownPlace();
-  return everyKept().filter(({ place }) => place !== own);
+  const every = everyKept();
+  const text = every.find(({ place }) => place === own)?.text;
+  return unrepeated(every).filter((one) => one.place !== own && one.text !== text);
+}
+
+/** Makes room for one more: the oldest go, repeated ones before all others. */
+function makeRoom(): void {
+  const every = everyKept();
+  const single = unrepeated(every);
+  const repeated = every.filter((one) => !single.includes(one));
+  for (const { place } of [...single, ...repeated].slice(MOST - 1))
+    tried(() => localStorage.removeItem(place), undefined);
+}
+
+/** A place for a tab that has none. */
+function takePlace(at: number): string {
+  makeRoom();
+  const place = `${PLACE}${at.toString(36)}-${Math.random().toString(36).slice(2, 8)}`;
+  tried(() => sessionStorage.setItem(OWN, place), undefined);
+  return place;
 }
 
 /** Keeps the build of this tab, so that closing the page loses nothing. Where the browser keeps nothing, so be it. */
 export function keepBuild(text: string): void {
   const at = Date.now();
-  const own = ownPlace() ?? `${PLACE}${at.toString(36)}-${Math.random().toString(36).slice(2, 8)}`;
-  tried(() => sessionStorage.setItem(OWN, own), undefined);
-  const others = everyKept().filter(({ place }) => place !== own);
-  const spare = others.filter((one, index) => one.text === text || index >= MOST - 1);
-  for (const { place } of spare) tried(() => localStorage.removeItem(place), undefined);
-  tried(() => localStorage.setItem(own, JSON.stringify({ text, at })), undefined);
+  const place = ownPlace() ?? takePlace(at);
+  tried(() => localStorage.setItem(place, JSON.stringify({ text, at })), undefined);
 }
 
 /** Leaves the build of this tab where it is kept: what is opened next has a place of its own. */
