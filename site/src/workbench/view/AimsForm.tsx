@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import type { Entry, FormData, Trouble } from "../protocol.ts";
-import type { BenchActions, BenchState } from "../state/useBench.ts";
+import type { BenchActions } from "../state/BenchActions.ts";
+import type { BenchState } from "../state/BenchState.ts";
 
 interface Props {
   readonly form: FormData;

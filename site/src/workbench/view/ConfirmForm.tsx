@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import type { Entry, Trouble } from "../protocol.ts";
-import type { BenchActions } from "../state/useBench.ts";
+import type { BenchActions } from "../state/BenchActions.ts";
 
 type Seen = Extract<Entry, { form: "seen" }>;
 

@@ -1,6 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import type { Choice, Entry, FormField, Trouble } from "../protocol.ts";
-import type { BenchActions } from "../state/useBench.ts";
+import type { BenchActions } from "../state/BenchActions.ts";
 import { AboutEditor } from "./AboutEditor.tsx";
 import { EntryEditor } from "./EntryEditor.tsx";
 import { emptyEntry, isFilled } from "./entryOf.ts";

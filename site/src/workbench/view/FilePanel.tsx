@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
+import type { BenchActions } from "../state/BenchActions.ts";
+import type { BenchState } from "../state/BenchState.ts";
 import { forgetBuilds } from "../state/keptBuilds.ts";
-import type { BenchActions, BenchState } from "../state/useBench.ts";
 
 interface Props {
   readonly state: BenchState;

@@ -1,6 +1,7 @@
 import { useCallback, useMemo, useState } from "preact/hooks";
 import type { ItemView, ReportView, Trouble } from "../protocol.ts";
-import type { BenchActions, BenchState } from "../state/useBench.ts";
+import type { BenchActions } from "../state/BenchActions.ts";
+import type { BenchState } from "../state/BenchState.ts";
 import { FindingItem } from "./FindingItem.tsx";
 import { Fold } from "./Fold.tsx";
 import { useGrowing } from "./useGrowing.ts";

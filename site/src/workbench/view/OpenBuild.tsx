@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import type { DemoText } from "../protocol.ts";
+import type { BenchActions } from "../state/BenchActions.ts";
 import { type KeptBuild, otherBuilds } from "../state/keptBuilds.ts";
-import type { BenchActions } from "../state/useBench.ts";
 import { BUILD_FILES, FileButton } from "./FileButton.tsx";
 import { openFile } from "./openFile.ts";
 

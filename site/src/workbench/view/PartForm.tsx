@@ -1,6 +1,7 @@
 import { useMemo, useState } from "preact/hooks";
 import type { FormData, FormPart } from "../protocol.ts";
-import type { BenchActions, BenchState } from "../state/useBench.ts";
+import type { BenchActions } from "../state/BenchActions.ts";
+import type { BenchState } from "../state/BenchState.ts";
 import { AimsForm } from "./AimsForm.tsx";
 import { isFilled } from "./entryOf.ts";
 import { FieldRow } from "./FieldRow.tsx";

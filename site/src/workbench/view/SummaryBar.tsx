@@ -1,6 +1,6 @@
 import { VerdictMark } from "../../components/VerdictMark.tsx";
 import type { CountWord } from "../protocol.ts";
-import type { BenchState } from "../state/useBench.ts";
+import type { BenchState } from "../state/BenchState.ts";
 import { marks } from "./marks.ts";
 
 const duration = (ms: number) => (ms < 1000 ? `${Math.round(ms)} ms` : `${(ms / 1000).toFixed(1)} s`);

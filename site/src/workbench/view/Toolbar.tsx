@@ -1,7 +1,8 @@
 import { useState } from "preact/hooks";
 import type { DemoText, FormData } from "../protocol.ts";
+import type { BenchActions } from "../state/BenchActions.ts";
+import type { BenchState } from "../state/BenchState.ts";
 import { packText } from "../state/packText.ts";
-import type { BenchActions, BenchState } from "../state/useBench.ts";
 import { OpenBuild } from "./OpenBuild.tsx";
 import { saveFile } from "./saveFile.ts";
 

@@ -1,5 +1,5 @@
 import type { DemoText } from "../protocol.ts";
-import type { BenchState } from "../state/useBench.ts";
+import type { BenchState } from "../state/BenchState.ts";
 import { usePrinting } from "./usePrinting.ts";
 
 interface Props {

@@ -1,4 +1,4 @@
-import type { BenchActions } from "../state/useBench.ts";
+import type { BenchActions } from "../state/BenchActions.ts";
 
 /** Every build file says which version of the format it has. */
 const isBuild = (text: string): boolean => /\btrialfit\b/.test(text);

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from "preact/hooks";
-import type { BenchActions } from "../state/useBench.ts";
+import type { BenchActions } from "../state/BenchActions.ts";
 import { openFile } from "./openFile.ts";
 import { readTextFile } from "./readTextFile.ts";
 

@@ -1,6 +1,6 @@
 import { useEffect } from "preact/hooks";
+import type { BenchActions } from "../state/BenchActions.ts";
 import { hasLink, linkedText } from "../state/firstText.ts";
-import type { BenchActions } from "../state/useBench.ts";
 
 /** Said of a link that was cut or is none. */
 export const LOST = "The link does not hold a build that can be read. What is on the bench stays as it was.";

@@ -1,5 +1,5 @@
 import { useEffect } from "preact/hooks";
-import type { BenchActions } from "../state/useBench.ts";
+import type { BenchActions } from "../state/BenchActions.ts";
 
 /** Boxes that undo what was typed into them by themselves. */
 const TYPED =

@@ -1,40 +1,10 @@
-import {
-  type Build,
-  type BuildEdit,
-  countPositions,
-  describeProblem,
-  editBuildText,
-  fields,
-  formatProblem,
-  InputError,
-  type PositionKind,
-  parseSource,
-  positionKinds,
-  type Report,
-  refineBuild,
-  syntaxOf,
-  withField,
-} from "trialfit";
+import { describeProblem, formatProblem, InputError, type Report, refineBuild } from "trialfit";
 import type { TakenSheet, UnitChoice } from "trialfit/papers";
-import type {
-  Entry,
-  FromWorker,
-  JudgeOptions,
-  Pieces,
-  Places,
-  Taking,
-  ToWorker,
-  Trouble,
-} from "../protocol.ts";
+import type { FromWorker, JudgeOptions, Taking, ToWorker } from "../protocol.ts";
+import { BenchText } from "./BenchText.ts";
 import type { OtherBuild } from "./OtherBuild.ts";
 import { PackReport } from "./PackReport.ts";
-import { Rescaling } from "./Rescaling.ts";
-import { readEntries } from "./readEntries.ts";
-import { readWhatCan } from "./readWhatCan.ts";
-import { resized } from "./resized.ts";
-import { isNumberAlone, typedWhole } from "./typedWhole.ts";
 import { viewReport } from "./viewReport.ts";
-import { writeEntry } from "./writeEntry.ts";
 
 /** Why the judging of an older state ends. */
 const OUTDATED = new Error("a newer state of the build has come");
@@ -45,16 +15,6 @@ const loadOther = () => import("./OtherBuild.ts");
 /** What readings are asked to be taken by. */
 type ToTake = Extract<ToWorker, { kind: "take" | "sheet" }>;
 
-/** An entry of the form with what was typed whole into the box of a number taken apart, where that can be. */
-function understood(path: string, entry: Entry | undefined): Entry | undefined {
-  const spec = fields.get(path)?.spec;
-  if (entry === undefined || spec?.kind !== "dimension") return entry;
-  const whole = (pieces: Pieces) => typedWhole(pieces, syntaxOf(spec)) ?? pieces;
-  if (entry.form === "pieces") return whole(entry);
-  if (entry.form !== "readings" || entry.beside?.form !== "pieces") return entry;
-  return { ...entry, beside: whole(entry.beside) };
-}
-
 type Post = (message: FromWorker) => void;
 
 /**
@@ -63,15 +23,7 @@ type Post = (message: FromWorker) => void;
  */
 export class Bench {
   private readonly post: Post;
-  private text = "";
-  private file = "build.yaml";
-  private build: Build | undefined;
-  private troubles: readonly Trouble[] = [];
-  private entries: Readonly<Record<string, Entry>> = {};
-  /** What was typed into the boxes of numbers and is not understood, by path: it stays there until it is changed. */
-  private readonly typed = new Map<string, Pieces>();
-  /** Entries that are read, but not in the text yet. */
-  private unwritten: readonly BuildEdit[] = [];
+  private readonly sheet = new BenchText();
   private options: JudgeOptions = {};
   /** The file of the build that stands beside this one. */
   private held: string | undefined;
@@ -85,7 +37,6 @@ export class Bench {
   /** The last report of all of the build on the bench; undefined after another was opened. */
   private whole: Report | undefined;
   private readonly packing = new PackReport();
-  private readonly scales = new Rescaling();
 
   constructor(post: Post) {
     this.post = post;
@@ -123,28 +74,18 @@ export class Bench {
   private change(message: Exclude<ToWorker, ToTake>): void {
     switch (message.kind) {
       case "open":
-        this.text = message.text;
-        this.file = message.file;
-        this.unwritten = [];
         this.whole = undefined;
-        this.readAgain();
+        this.sheet.open(message.text, message.file);
         break;
       case "write":
-        this.write(message.path, understood(message.path, message.entry));
+        this.sheet.write(message.path, message.entry);
         break;
       case "put":
-        this.unwritten = [
-          ...this.unwritten,
-          ...message.sizes.map(({ path, text }) => writeEntry(path, resized(this.entries[path], text))),
-        ];
-        this.readAgain();
+        this.sheet.put(message.sizes);
         break;
-      case "convert": {
-        const entry = this.entries[message.path];
-        if (entry?.form === "pieces")
-          this.write(message.path, { ...entry, ...this.scales.inUnit(message.path, entry, message.unit) });
+      case "convert":
+        this.sheet.convert(message.path, message.unit);
         break;
-      }
       case "judge":
         this.options = message.options;
         break;
@@ -160,24 +101,23 @@ export class Bench {
   /** Takes readings into the text. Nothing of it happens before what takes them in was fetched. */
   private async takeIn(message: ToTake): Promise<void> {
     const { takeReadings, takeRows } = await loadMeasuring();
-    if (this.unwritten.length > 0) this.writeDown();
     const { revision } = message;
+    const { text: before, file } = this.sheet;
     const of = message.kind === "take" ? message.row : message.file;
     const tell = (taking: Taking) => this.post({ kind: "taken", revision, of, taking });
     let sheet: TakenSheet;
     try {
       sheet =
         message.kind === "take"
-          ? takeRows(this.text, this.file, [{ line: 1, row: message.row }], "the reading", "")
-          : takeReadings(this.text, this.file, message.text, message.file);
+          ? takeRows(before, file, [{ line: 1, row: message.row }], "the reading", "")
+          : takeReadings(before, file, message.text, message.file);
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
       tell({ taken: [], known: 0, refused: error.problems.map(formatProblem) });
       return;
     }
     const { text, taken, known, refused } = sheet;
-    this.text = text;
-    this.readAgain();
+    this.sheet.open(text, file);
     tell({
       taken: taken.map(({ label, text: reading, instead }) => ({
         label,
@@ -189,80 +129,14 @@ export class Bench {
     });
   }
 
-  private write(path: string, entry: Entry | undefined): void {
-    const edit = writeEntry(path, entry);
-    if (entry?.form === "pieces" && !isNumberAlone(entry.number)) this.typed.set(path, entry);
-    else this.typed.delete(path);
-    this.unwritten = [...this.unwritten, edit];
-    const { [path]: _, ...others } = this.entries;
-    this.entries = entry === undefined || edit.value === undefined ? others : { ...others, [path]: entry };
-    if (this.build === undefined || this.troubles.length > 0) {
-      this.readAgain();
-      return;
-    }
-    try {
-      this.build = withField(this.build, path, edit.value);
-    } catch (error) {
-      if (!(error instanceof InputError)) throw error;
-      this.readAgain();
-    }
-  }
-
-  /** Brings the text up to date. */
-  private writeDown(): void {
-    this.text = editBuildText(this.text, this.unwritten, this.file);
-    this.unwritten = [];
-  }
-
-  /** Reads the whole text. */
-  private readAgain(): void {
-    if (this.unwritten.length > 0) this.writeDown();
-    const { build, troubles } = readWhatCan(this.text, this.file);
-    this.build = build;
-    this.troubles = troubles;
-    try {
-      this.entries = this.withTyped(readEntries(parseSource(this.text, this.file).data));
-    } catch {
-      this.entries = {};
-    }
-  }
-
-  private withTyped(entries: Bench["entries"]): Bench["entries"] {
-    const kept = [...this.typed].filter(([path, { number }]) => {
-      const entry = entries[path];
-      return entry?.form === "text" && entry.text === number.trim();
-    });
-    return kept.length === 0 ? entries : { ...entries, ...Object.fromEntries(kept) };
-  }
-
-  private tell(revision: number, troubles = this.troubles): void {
-    if (this.unwritten.length > 0) this.writeDown();
-    const { text, entries } = this;
-    this.post({
-      kind: "text",
-      revision,
-      text,
-      name: this.build?.name ?? "",
-      entries,
-      places: this.places(),
-      troubles,
-    });
-  }
-
-  private places(): Places {
-    const { build } = this;
-    const kinds = Object.keys(positionKinds) as PositionKind[];
-    return Object.fromEntries(
-      kinds.flatMap((kind) => {
-        const count = build === undefined ? undefined : countPositions(kind, build.values);
-        return count === undefined ? [] : [[kind, count]];
-      }),
-    );
+  private tell(revision: number, troubles = this.sheet.troubles): void {
+    const { text, build, entries, places } = this.sheet;
+    this.post({ kind: "text", revision, text, name: build?.name ?? "", entries, places, troubles });
   }
 
   /** @param opened whether it is another build: its form is filled before the first verdicts, which take the longest */
   private async judge(revision: number, signal: AbortSignal, begun: number, opened: boolean): Promise<void> {
-    const { build } = this;
+    const { build } = this.sheet;
     if (build === undefined) {
       this.tell(revision);
       this.post({ kind: "unread", revision });
@@ -305,7 +179,8 @@ export class Bench {
 
   /** Tells what is to be measured, by the last report of the whole build. */
   private async plan(revision: number): Promise<void> {
-    const { build, text, measuring: units, whole } = this;
+    const { measuring: units, whole } = this;
+    const { build, text } = this.sheet;
     if (build === undefined || units === undefined || whole === undefined) return;
     const { set } = this.options;
     const { measuringPlan } = await loadMeasuring();

@@ -1,6 +1,7 @@
 import "./choosing.css";
+import type { BenchActions } from "../../state/BenchActions.ts";
+import type { BenchState } from "../../state/BenchState.ts";
 import { choosing, useChoosing } from "../../state/ChoosingStore.ts";
-import type { BenchActions, BenchState } from "../../state/useBench.ts";
 import { groundOf } from "./groundOf.ts";
 import { SizesPanel } from "./SizesPanel.tsx";
 import { TriedNote } from "./TriedNote.tsx";

@@ -1,8 +1,9 @@
 import "./choosing.css";
 import { useEffect } from "preact/hooks";
 import type { RemedyProgress } from "trialfit";
+import type { BenchActions } from "../../state/BenchActions.ts";
+import type { BenchState } from "../../state/BenchState.ts";
 import { choosing, isSame, useChoosing } from "../../state/ChoosingStore.ts";
-import type { BenchActions, BenchState } from "../../state/useBench.ts";
 import { groundOf } from "./groundOf.ts";
 import { RemedyRow } from "./RemedyRow.tsx";
 import { Seeking } from "./Seeking.tsx";

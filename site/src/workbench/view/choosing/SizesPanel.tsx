@@ -2,8 +2,8 @@ import { useEffect } from "preact/hooks";
 import type { SolvePhase } from "trialfit";
 import type { ChoosingGround, SizeText } from "../../choosingProtocol.ts";
 import type { Wanted } from "../../protocol.ts";
+import type { BenchState } from "../../state/BenchState.ts";
 import { choosing } from "../../state/ChoosingStore.ts";
-import type { BenchState } from "../../state/useBench.ts";
 import { Seeking } from "./Seeking.tsx";
 import { SolutionAnswer } from "./SolutionAnswer.tsx";
 

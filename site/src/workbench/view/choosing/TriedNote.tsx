@@ -1,7 +1,8 @@
 import { useEffect, useRef } from "preact/hooks";
 import { VerdictMark } from "../../../components/VerdictMark.tsx";
 import type { ReportView } from "../../protocol.ts";
-import type { BenchActions, BenchState, Put } from "../../state/useBench.ts";
+import type { BenchActions } from "../../state/BenchActions.ts";
+import type { BenchState, Put } from "../../state/BenchState.ts";
 
 interface Props {
   readonly put: Put;

@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import type { DemoText } from "../../protocol.ts";
-import type { BenchActions, BenchState } from "../../state/useBench.ts";
+import type { BenchActions } from "../../state/BenchActions.ts";
+import type { BenchState } from "../../state/BenchState.ts";
 import { BUILD_FILES, FileButton } from "../FileButton.tsx";
 
 interface Props {

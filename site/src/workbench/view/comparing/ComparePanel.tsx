@@ -1,6 +1,7 @@
 import "./comparing.css";
 import type { DemoText } from "../../protocol.ts";
-import type { BenchActions, BenchState } from "../../state/useBench.ts";
+import type { BenchActions } from "../../state/BenchActions.ts";
+import type { BenchState } from "../../state/BenchState.ts";
 import { LineList } from "../LineList.tsx";
 import { BesideForm } from "./BesideForm.tsx";
 import { PairPictures } from "./PairPictures.tsx";

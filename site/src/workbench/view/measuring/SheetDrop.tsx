@@ -1,4 +1,5 @@
-import type { BenchActions, BenchState } from "../../state/useBench.ts";
+import type { BenchActions } from "../../state/BenchActions.ts";
+import type { BenchState } from "../../state/BenchState.ts";
 import { FileButton } from "../FileButton.tsx";
 
 interface Props {
