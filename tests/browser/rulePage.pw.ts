@@ -113,6 +113,14 @@ test.describe("a rule tried with other numbers", () => {
     await expect(stroke).toHaveAttribute("aria-invalid", "true");
     await expect(verdict(page)).toContainText("there is no verdict on what stands there");
     await expect(page.locator("live-rule [data-output]")).not.toContainText("holds");
+    // As the first that is entered, it takes the place of everything that the page was made with.
+    await expect(page.locator("live-rule [data-output]")).not.toContainText("What to do");
+    await stroke.fill("80");
+    await expect(verdict(page)).toContainText("holds");
+    await expect(page.locator("live-rule [data-output]")).not.toContainText("What to do: The clearance is");
+    await expect(page.locator("live-rule .live-notes")).toHaveCount(1);
+    await stroke.fill("ninety");
+    await expect(verdict(page)).toContainText("there is no verdict on what stands there");
     const { violations } = await new AxeBuilder({ page }).include("live-rule form").analyze();
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 120)}`)).toEqual([]);
     await stroke.fill("94");

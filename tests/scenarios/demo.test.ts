@@ -146,22 +146,27 @@ describe("Larkspur Hill, the build in trouble", () => {
 
   it("asks for a notch, and the notch that it asks for cures it", async () => {
     const rod = report.verdicts.find((one) => one.rule === "rod-clears-cylinder-bottom")!;
-    expect(rod.remedy).toMatch(/at least 1\.62 mm deep.*2\.60 mm high and 31\.2 mm wide/s);
-    const needed = (id: string) => report.quantities.find((one) => one.id === id)!.high! * 1000;
-    const notched = {
-      "block.notchDepth": `${(needed("notchDepthNeeded") + 0.05).toFixed(2)} mm ± 0.02`,
-      "block.notchHeight": `${(needed("notchHeightNeeded") + 0.05).toFixed(2)} mm ± 0.02`,
-      "block.notchWidth": "34 mm ± 0.2",
-      "block.notchCornerRadius": "3 mm ± 0",
-      "block.notchFloor": "follows-bore",
-    };
-    expect(await turned(build, words(report), notched)).toEqual({
-      "rod-clears-cylinder-bottom": "holds",
-      "notch-below-oil-ring": "holds",
-      "notch-leaves-wall": "holds",
-      "notch-wide-enough": "holds",
-      "notch-edges-dressed": "unknown",
-    });
+    const asked = /at least ([\d.]+) mm deep.*?([\d.]+) mm high and ([\d.]+) mm wide/s.exec(rod.remedy!)!;
+    const [depth, height, width] = asked.slice(1).map(Number) as [number, number, number];
+    expect(depth).toBeCloseTo(1.62, 1);
+    // Exactly what is printed, and what may fall short by so much and is made larger by that.
+    for (const short of [0, 0.1]) {
+      const cut = (least: number) => `${(least + short).toFixed(2)} mm ± ${short}`;
+      const notched = {
+        "block.notchDepth": cut(depth),
+        "block.notchHeight": cut(height),
+        "block.notchWidth": cut(width),
+        "block.notchCornerRadius": "3 mm ± 0",
+        "block.notchFloor": "follows-bore",
+      };
+      expect(await turned(build, words(report), notched)).toEqual({
+        "rod-clears-cylinder-bottom": "holds",
+        "notch-below-oil-ring": "holds",
+        "notch-leaves-wall": "holds",
+        "notch-wide-enough": "holds",
+        "notch-edges-dressed": "unknown",
+      });
+    }
   }, 600_000);
 
   it("says which assumed values it rests on, and marks the pressure as assumed", () => {

@@ -28,6 +28,9 @@ export function printBand(
     : `${nominal} (${printRange(band, unit, decimals)})`;
 }
 
+/** One end of a band is a bound to work to: it is rounded away from the band, so that keeping it keeps the band. */
+const OUTWARD = { low: "down", high: "up" } as const;
+
 /** A derived quantity with its band, or one end of it alone; undefined when it is not there. */
 export function printDerivation(
   quantity: Quantity,
@@ -36,7 +39,10 @@ export function printDerivation(
 ): string | undefined {
   if (derivation.state !== "value") return undefined;
   if (end === undefined) return printBand(derivation, quantity.unit, quantity.decimals);
-  return formatNumber(derivation[end], quantity.unit, { decimals: quantity.decimals });
+  return formatNumber(derivation[end], quantity.unit, {
+    decimals: quantity.decimals,
+    toward: OUTWARD[end],
+  });
 }
 
 /** A field as it was written. */

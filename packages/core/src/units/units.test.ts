@@ -119,6 +119,12 @@ describe("properties", () => {
     expect(formatNumber(0.0885, "mm")).toBe("88.5 mm");
     expect(formatNumber(9.6034, "1", { decimals: 2 })).toBe("9.60");
     expect(formatNumber(-0.00000001, "mm", { decimals: 2 })).toBe("0.00 mm");
+    expect(formatNumber(1.6201e-3, "mm", { decimals: 2, toward: "up" })).toBe("1.63 mm");
+    expect(formatNumber(1.6299e-3, "mm", { decimals: 2, toward: "down" })).toBe("1.62 mm");
+    expect(formatNumber(-1.6201e-3, "mm", { decimals: 2, toward: "down" })).toBe("-1.63 mm");
+    // What is a decimal but for the error of computing stays one.
+    for (const toward of ["up", "down"] as const)
+      expect(formatNumber(0.1e-3 + 0.2e-3, "mm", { decimals: 1, toward })).toBe("0.3 mm");
     expect(unitOf("rpm").pi).toBe(1);
   });
 });

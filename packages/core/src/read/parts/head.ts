@@ -98,6 +98,7 @@ export const cylinderHead = part(
       label: "Spread of the chamber volumes",
       symbol: "d_ch",
       unit: "cm3",
+      measureBy: "trial-assembly",
       range: ["0 cm3", "20 cm3"],
       tolerance: "0.1",
       help: "Largest less smallest chamber of the engine, all measured the same way.",

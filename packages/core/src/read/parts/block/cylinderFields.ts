@@ -73,6 +73,7 @@ export const cylinderFields = {
     label: "Spread of the deck heights",
     symbol: "d_H",
     unit: "mm",
+    measureBy: "trial-assembly",
     range: ["0 mm", "2 mm"],
     tolerance: "0.01",
     help: "Largest less smallest deck height, measured at the four corners of every deck.",

@@ -44,6 +44,7 @@ export const faceFields = {
     label: "Deck out of flat",
     symbol: "f_d",
     unit: "mm",
+    measureBy: "trial-assembly",
     range: ["0 mm", "1 mm"],
     tolerance: "0.01",
     help: "Widest gap under a straight edge laid along, across and over the corners of the finished deck.",

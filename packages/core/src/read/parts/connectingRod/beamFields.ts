@@ -24,6 +24,7 @@ export const beamFields = {
     label: "Bend or twist over 100 mm",
     symbol: "d_bt",
     unit: "mm",
+    measureBy: "trial-assembly",
     range: ["0 mm", "2 mm"],
     tolerance: "0.005",
     help: "How far the axes of big end and small end run apart over 100 mm, by bend or by twist, whichever is more; the worst rod of the set.",

@@ -2,7 +2,16 @@ import type { PositionKind } from "../../FieldSpec.ts";
 import { dimension } from "../../fields.ts";
 
 const form = (per: PositionKind, label: string, symbol: string, help: string) =>
-  dimension({ label, symbol, unit: "mm", per, range: ["0 mm", "0.5 mm"], tolerance: "0.001", help });
+  dimension({
+    label,
+    symbol,
+    unit: "mm",
+    per,
+    measureBy: "trial-assembly",
+    range: ["0 mm", "0.5 mm"],
+    tolerance: "0.001",
+    help,
+  });
 
 /** How true the journals are, and how straight the crankshaft. */
 export const formFields = {
@@ -34,6 +43,7 @@ export const formFields = {
     label: "Run-out of the crankshaft",
     symbol: "e_ro",
     unit: "mm",
+    measureBy: "trial-assembly",
     range: ["0 mm", "1 mm"],
     tolerance: "0.002",
     help: "Full reading of an indicator on the middle main journal in one turn, the crankshaft lying on its outer journals in V-blocks.",

@@ -24,6 +24,7 @@ export const journalFields = {
     label: "Spread of the strokes",
     symbol: "d_S",
     unit: "mm",
+    measureBy: "trial-assembly",
     range: ["0 mm", "1 mm"],
     tolerance: "0.01",
     help: "Largest less smallest travel of one and the same piston on the crankshaft’s throws, by dial indicator at top dead centre.",

@@ -30,6 +30,7 @@ export const faceFields = {
     label: "Head face out of flat",
     symbol: "f_h",
     unit: "mm",
+    measureBy: "trial-assembly",
     range: ["0 mm", "1 mm"],
     tolerance: "0.01",
     help: "Widest gap under a straight edge laid along, across and over the corners of the finished head face.",
