@@ -158,7 +158,9 @@ test("a finding holds with the change that is tried, and fails again when it is 
   await expect(region.getByRole("listitem").first()).toContainText(/7600 rpm.*6500 rpm/);
   await expect(region).toContainText("all else as it is and kept as closely as before");
   await expect(region).toContainText("for the part’s maker and a qualified machinist");
-  await expect(region.getByRole("link", { name: "The piston comes close enough to the deck at top dead centre" })).toBeVisible();
+  await expect(
+    region.getByRole("link", { name: "The piston comes close enough to the deck at top dead centre" }),
+  ).toBeVisible();
   await region.getByRole("button", { name: /^Try this change: Targets: highest speed/ }).click();
   await expect(tried(page)).toBeFocused();
   await expect(tried(page)).toContainText(/Tried: Targets: highest speed 6500 rpm.*holds/, { timeout: WORK });

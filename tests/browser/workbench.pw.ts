@@ -297,6 +297,8 @@ test("a file that is none is told line by line and can be mended in place", asyn
   await page.getByRole("button", { name: "Use this text" }).click();
   await expect(page.getByText("The file cannot be read: see the File panel.")).toBeVisible();
   await expect(page.locator(".troubles li").first()).toContainText("line 1");
+  await expect(page.locator(".standing").getByRole("alert")).toContainText("line 1");
+  await expect(page.locator(".standing")).not.toContainText("left out of every verdict");
   await text.fill(small.replace("Bench four", "Mended"));
   await page.getByRole("button", { name: "Use this text" }).click();
   await expect(page.getByRole("heading", { name: "Mended" })).toBeVisible();

@@ -158,6 +158,7 @@ export { DISCLAIMER, describeReport } from "./report/describeReport.ts";
 export { describeRoutes } from "./report/describeRoutes.ts";
 export { describeTrial } from "./report/describeTrial.ts";
 export { describeTrials, type TrialVerdict } from "./report/describeTrials.ts";
+export { doubtfulRelevance } from "./report/doubtfulRelevance.ts";
 export { explainField } from "./report/explainField.ts";
 export { explainQuantity } from "./report/explainQuantity.ts";
 export { explainRule } from "./report/explainRule.ts";

@@ -1,6 +1,7 @@
 import { type CompiledRule, type Field, fields, fieldsOfRule, parts } from "trialfit";
 import { rules } from "./catalog.ts";
 import type { OrderBook } from "./OrderBook.ts";
+import { prettyUnit } from "./prettyUnit.ts";
 import { spaced } from "./words.ts";
 
 /** Parts that somebody sells, in the order of the build file. */
@@ -19,7 +20,7 @@ export function wakingParts(rule: CompiledRule): readonly string[] {
 function formOf({ spec }: Field): string {
   switch (spec.kind) {
     case "dimension":
-      return spec.unit === "1" ? "a plain number" : `${spec.unit}, with its tolerance`;
+      return spec.unit === "1" ? "a plain number" : `${prettyUnit(spec.unit)}, with its tolerance`;
     case "count":
       return "a count";
     case "choice":

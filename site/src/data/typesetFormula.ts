@@ -41,9 +41,14 @@ export function formulaTex(formula: string, symbol: (name: string) => string = s
   return parse(formula).toTex({ parenthesis: "auto", implicit: "hide", handler });
 }
 
-/** TeX as MathML, for a page. @throws when the TeX cannot be set, so that a slip stops the build. */
+/**
+ * TeX as MathML, for a page; the search leaves it out, for which it would be a heap of letters.
+ * @throws when the TeX cannot be set, so that a slip stops the build.
+ */
 export function mathml(tex: string, displayMode = false): string {
-  return katex.renderToString(tex, { output: "mathml", displayMode, throwOnError: true, strict: "error" });
+  return katex
+    .renderToString(tex, { output: "mathml", displayMode, throwOnError: true, strict: "error" })
+    .replace('<span class="katex', '<span data-pagefind-ignore class="katex');
 }
 
 /** A text with unit (`88.5 mm`, `1.2 m/s2`) as TeX, its unit upright. */

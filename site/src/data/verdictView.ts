@@ -1,4 +1,4 @@
-import { type ReportVerdict, type VerdictWord, verdictWords } from "trialfit";
+import { doubtfulRelevance, type ReportVerdict, type VerdictWord, verdictWords } from "trialfit";
 import { type ComparisonView, comparisonView } from "./comparisonView.ts";
 import { href } from "./href.ts";
 import { factLabel, factPath } from "./names.ts";
@@ -29,6 +29,7 @@ export function verdictView(verdict: ReportVerdict): VerdictView {
   const { missing, assumed, settleBy } = verdict;
   const applies = verdict.verdict !== "not-applicable";
   const asked = applies ? "requires" : "when";
+  const doubtful = [...new Set(doubtfulRelevance(verdict).map(({ fact }) => fact))].map(named);
   return {
     verdict: verdict.verdict,
     meaning: verdict.toConfirm
@@ -39,6 +40,7 @@ export function verdictView(verdict: ReportVerdict): VerdictView {
     reasons: verdict.reasons,
     lists: [
       { label: "Missing", facts: missing.map(named) },
+      { label: "Not known whether it is meant for this build: that rests on", facts: doubtful },
       { label: "Rests on assumed values", facts: assumed.map(named) },
       { label: "Measure first", facts: settleBy.map(named) },
     ].filter(({ facts }) => facts.length > 0),

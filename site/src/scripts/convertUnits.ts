@@ -26,7 +26,7 @@ export function convertUnits(text: string, unit: string): Converted {
         minus === undefined || plus === undefined
           ? ""
           : ` (${print(nominal - minus)} to ${print(nominal + plus)})`;
-      return { unit: name, text: `${print(nominal)}${band}` };
+      return { unit: name, text: prettyUnits(`${print(nominal)}${band}`) };
     });
     return { rows };
   } catch (error) {

@@ -84,10 +84,11 @@ function sidesOf({ value, against, unit, label, operator, decimals }: Comparison
   return { shown, wanted: `${operatorWords[operator]} ${limit}`.trim() };
 }
 
-/** When a rule that was left out would be relevant, in words: nothing is short or to spare there. */
+/** For what a rule is meant, and what the build has instead, in words: nothing is short or to spare there. */
 export function describeRelevance(comparison: Comparison): string {
   const { shown, wanted } = sidesOf(comparison);
-  return `${shown}, relevant only when it is ${wanted}`;
+  const { value, label } = comparison;
+  return `${typeof value === "string" ? `${label}: ${value}` : shown}; the rule is meant for ${wanted}`;
 }
 
 function lineOf(comparison: Comparison): DocumentLine {

@@ -5,6 +5,7 @@ import { bandOrigins } from "../tables/bandOrigins.ts";
 import { confirmationLines } from "./confirmationLines.ts";
 import { describeRelevance } from "./describeComparison.ts";
 import { assumedLine, requirements } from "./describeFinding.ts";
+import { doubtfulRelevance } from "./doubtfulRelevance.ts";
 import type { Report } from "./Report.ts";
 import type { DocumentItem, DocumentSection } from "./ReportDocument.ts";
 
@@ -21,6 +22,11 @@ export function heldSection(report: Report): DocumentSection {
         ...[...requirements(verdict), ...confirmationLines(verdict)].map(({ bar: _, ...line }) => ({
           ...line,
           tone: "faint" as const,
+        })),
+        ...doubtfulRelevance(verdict).map((one) => ({
+          label: "if meant",
+          text: `not known whether it is meant for this build: ${describeRelevance(one)}`,
+          tone: "doubt" as const,
         })),
         ...assumedLine(verdict),
       ],

@@ -1,4 +1,5 @@
 import type { TraceValue } from "trialfit";
+import { prettyUnit } from "../../data/prettyUnit.ts";
 import { angleAxis } from "./angleAxis.ts";
 import { type CurvePanel, PANEL } from "./curvePanels.ts";
 import { linePath } from "./path.ts";
@@ -12,7 +13,7 @@ interface Props {
 }
 
 /** Width of the column of marked values. */
-const COLUMN = 64;
+const COLUMN = 84;
 /** Classes of the curves on one pair of axes: they differ by their dashes. */
 const styles = ["curve", "curve second", "curve third", "curve fourth"];
 const { left, right, x, at } = angleAxis;
@@ -45,7 +46,7 @@ export function CurveAxes({ panel, angle }: Props) {
         </g>
       ))}
       <text x={4} y={top - 4}>
-        {unit}
+        {prettyUnit(unit)}
       </text>
       {zero !== undefined && <path class="leader" d={`M${left} ${zero}H${right}`} />}
       <path class="line" d={`M${left} ${top}V${bottom}H${right}`} />
@@ -70,7 +71,10 @@ export function CurveAxes({ panel, angle }: Props) {
   );
 }
 
-/** The name of a curve with its dashes, its value at the cursor, and in a ring its marked one. */
+/** What is marked of a curve: the end that matters for it. */
+const endOf = ({ marked, least }: TraceValue): string => (marked.value === least.value ? "least" : "most");
+
+/** The name of a curve with its dashes, with a dot its value at the cursor, and with a ring its marked one. */
 function Name(props: {
   readonly trace: TraceValue;
   readonly style: string | undefined;
@@ -86,12 +90,12 @@ function Name(props: {
       </text>
       {angle !== undefined && (
         <text class="strong" x={right - COLUMN} y={y} text-anchor="end">
-          {bare(traceText(trace, valueAt(trace, angle)))}
+          ● {bare(traceText(trace, valueAt(trace, angle)))}
         </text>
       )}
       <circle class="mark" cx={right - COLUMN + 10} cy={y - 4} r={4} />
       <text x={right} y={y} text-anchor="end">
-        {bare(traceText(trace, trace.marked.value))}
+        {endOf(trace)} {bare(traceText(trace, trace.marked.value))}
       </text>
     </g>
   );

@@ -1,9 +1,17 @@
 import { VerdictMark } from "../../components/VerdictMark.tsx";
-import type { CountWord } from "../protocol.ts";
+import type { CountWord, Trouble } from "../protocol.ts";
 import type { BenchState } from "../state/BenchState.ts";
 import { marks } from "./marks.ts";
 
 const duration = (ms: number) => (ms < 1000 ? `${Math.round(ms)} ms` : `${(ms / 1000).toFixed(1)} s`);
+
+/** The first of what is wrong, with its line. */
+function firstOf([first, ...others]: readonly Trouble[]): string {
+  if (first === undefined) return "";
+  const place = first.line === undefined ? "" : `line ${first.line}: `;
+  const more = others.length === 0 ? "" : ` And ${others.length} more.`;
+  return `${place}${first.text}${more}`;
+}
 
 /** How the build stands: the headline and how many rules say what. */
 export function SummaryBar({ state }: { readonly state: BenchState }) {
@@ -22,8 +30,10 @@ export function SummaryBar({ state }: { readonly state: BenchState }) {
       </p>
       {wrong > 0 && (
         <p class="trouble" role="alert">
-          {wrong === 1 ? "One entry" : `${wrong} entries`} cannot be read and {wrong === 1 ? "is" : "are"}{" "}
-          left out of every verdict.
+          {/* Without a report nothing is judged at all: then the first slip is what one looks for. */}
+          {report === undefined && done
+            ? firstOf(troubles)
+            : `${wrong === 1 ? "One entry" : `${wrong} entries`} cannot be read and ${wrong === 1 ? "is" : "are"} left out of every verdict.`}
         </p>
       )}
       {/* Stands there before there is a report, so that nothing below it moves when one comes. */}

@@ -9,7 +9,7 @@ export const charts: readonly {
     label: "Clearances of the rod",
     traces: ["rodToCylinderGap", "rodToPanRailGap", "rodToCamshaftGap", "rodToSquirterGap"],
   },
-  { id: "travel", label: "Way of the piston", traces: ["pistonTravel"] },
+  { id: "travel", label: "Travel of the piston", traces: ["pistonTravel"] },
   { id: "speed", label: "Speed of the piston", traces: ["pistonSpeed"] },
   { id: "acceleration", label: "Acceleration of the piston", traces: ["pistonAcceleration"] },
   { id: "pressure", label: "Pressure in the cylinder", traces: ["cylinderPressure"] },

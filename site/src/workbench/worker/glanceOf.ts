@@ -3,6 +3,7 @@ import {
   confirmationPath,
   describeComparison,
   describeRelevance,
+  doubtfulRelevance,
   type ReportVerdict,
 } from "trialfit";
 import { prettyUnits } from "../../data/prettyUnits.ts";
@@ -21,7 +22,8 @@ const DECIDES: Readonly<Record<string, (one: Comparison) => boolean>> = {
  * is missing; of one that holds, the first with a number. It says where that number was only assumed.
  * @returns its words, or undefined where a rule compares nothing
  */
-export function glanceOf({ verdict, comparisons, assumed }: ReportVerdict): string | undefined {
+export function glanceOf(judged: ReportVerdict): string | undefined {
+  const { verdict, comparisons, assumed } = judged;
   const asked = verdict === "not-applicable" ? "when" : "requires";
   const own = comparisons.filter((one) => one.in === asked && !one.fact.startsWith(CONFIRMATION));
   const decides = DECIDES[verdict === "not-applicable" ? "fails" : verdict];
@@ -34,5 +36,8 @@ export function glanceOf({ verdict, comparisons, assumed }: ReportVerdict): stri
     own.find(({ margin }) => margin !== undefined);
   if (one === undefined) return undefined;
   const text = prettyUnits(asked === "when" ? describeRelevance(one) : describeComparison(one).text);
-  return assumed.includes(one.fact) ? `${text} (assumed)` : text;
+  const known = assumed.includes(one.fact) ? `${text} (assumed)` : text;
+  return doubtfulRelevance(judged).length === 0
+    ? known
+    : `${known}; not known whether it is meant for this build`;
 }

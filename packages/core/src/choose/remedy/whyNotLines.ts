@@ -81,7 +81,7 @@ export function whyNotLines({ others, fixed }: FindingRemedies): readonly Docume
     ...fewLines(by("unknown"), unknownLine, "in the same way"),
     ...line(
       "no reach",
-      "at no size that it can be brought to was it found to hold",
+      "each changed alone, at no size that it can be brought to was the rule found to hold; several together may do it, where the finding says so",
       by("out-of-reach").map(({ path }) => path),
     ),
     ...line("fixed", "nobody changes these on what is given, or they follow a word", fixed),
