@@ -188,7 +188,10 @@ describe("trialfit search", () => {
   it("takes out what is not known, on demand, and says where it is not", () => {
     const pistons = short("piston", [5, 60, 176, 184], "pistons-and-a-bare-one");
     const row = "BARE,Of which next to nothing is stated,1.00,1,1,0.1";
-    writeFileSync(pistons, `${readFileSync(pistons, "utf8").trimEnd()}\n${row}\n`);
+    const text = readFileSync(pistons, "utf8").trimEnd();
+    const heads = text.split("\n").find((line) => line.startsWith("id,"))!;
+    const nothing = ",".repeat(heads.split(",").length - row.split(",").length);
+    writeFileSync(pistons, `${text}\n${row}${nothing}\n`);
     const asked = [build, "--stage", "choose", "--list", ...few.filter((file) => file !== few[2]), pistons];
     const { result: free } = json(asked);
     expect(free.best[0]!.parts.map(({ id }) => id)).toContain("BARE");

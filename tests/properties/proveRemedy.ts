@@ -85,6 +85,12 @@ export async function faultsOfRemedy(
     ...faultsOfBreaks(ground, after, finding, remedy),
     ...faultsOfWorsens(ground, after, rule, remedy),
     ...remedy.settles.filter((id) => words.get(id) !== "holds").map((id) => `does not settle ${id}`),
+    ...ground.before.verdicts
+      .filter(
+        ({ verdict, rule: id }) => (verdict === "fails" || verdict === "open") && words.get(id) === "holds",
+      )
+      .filter(({ rule: id }) => id !== rule && !remedy.settles.includes(id))
+      .map(({ rule: id }) => `settles ${id} untold`),
     ...(await faultsOfLess(ground, finding, remedy)),
   ];
 }

@@ -5,6 +5,7 @@ import { ExitCode } from "../ExitCode.ts";
 import { type Format, render } from "../output.ts";
 import { readSets } from "../readSets.ts";
 import { readState } from "../readState.ts";
+import { refuseSurplus } from "../refuseSurplus.ts";
 import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
 
 const args = {
@@ -26,8 +27,9 @@ export const diff = defineCommand({
     description: "Compare two states of a build: which values, numbers and verdicts changed, and why",
   },
   args,
-  run: async ({ args: { before, after, stage, set, format, colour }, rawArgs }) => {
+  run: async ({ args: { _: files, before, after, stage, set, format, colour }, rawArgs }) => {
     refuseUnknownOptions(rawArgs, args);
+    refuseSurplus(files, args);
     const sets = await readSets(set);
     const [old, fresh] = [await readState(before), await readState(after)];
     const change = await compareBuilds(old, fresh, {

@@ -23,6 +23,7 @@ import { printPdf } from "../printPdf.ts";
 import { readInput } from "../readInput.ts";
 import { readSets } from "../readSets.ts";
 import { readState } from "../readState.ts";
+import { refuseSurplus } from "../refuseSurplus.ts";
 import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
 import { UsageError } from "../UsageError.ts";
 
@@ -121,6 +122,7 @@ export const papers = defineCommand({
   args,
   run: async ({ args: given, rawArgs }) => {
     refuseUnknownOptions(rawArgs, args);
+    refuseSurplus(given._, args);
     const formats = formatsOf(given.as);
     const sets = await readSets(given.set);
     const text = await readInput(given.build);

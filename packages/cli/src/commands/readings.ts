@@ -4,6 +4,7 @@ import { formatProblem } from "trialfit";
 import { takeReadings } from "trialfit/papers";
 import { ExitCode } from "../ExitCode.ts";
 import { readInput } from "../readInput.ts";
+import { refuseSurplus } from "../refuseSurplus.ts";
 import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
 
 const args = {
@@ -23,8 +24,9 @@ export const readings = defineCommand({
       "Take the readings of a filled measurement sheet into a build file; nothing measured is overwritten",
   },
   args,
-  run: async ({ args: { build, sheet, write }, rawArgs }) => {
+  run: async ({ args: { _: files, build, sheet, write }, rawArgs }) => {
     refuseUnknownOptions(rawArgs, args);
+    refuseSurplus(files, args);
     const { text, taken, known, refused } = takeReadings(
       await readInput(build),
       build,

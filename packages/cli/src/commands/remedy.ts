@@ -15,6 +15,7 @@ import { ExitCode } from "../ExitCode.ts";
 import { type Format, render } from "../output.ts";
 import { readInput } from "../readInput.ts";
 import { readSets } from "../readSets.ts";
+import { refuseSurplus } from "../refuseSurplus.ts";
 import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
 import { takeRemedy } from "../takeRemedy.ts";
 import { UsageError } from "../UsageError.ts";
@@ -46,8 +47,9 @@ export const remedy = defineCommand({
       "For every finding that fails or is open: the smallest change of one dimension that makes it hold and breaks nothing else",
   },
   args,
-  run: async ({ args: { build, rule, write, take, stage, set, format, colour }, rawArgs }) => {
+  run: async ({ args: { _: files, build, rule, write, take, stage, set, format, colour }, rawArgs }) => {
     refuseUnknownOptions(rawArgs, args);
+    refuseSurplus(files, args);
     const only = rule?.split(",").map((id) => id.trim());
     if (write !== undefined && only?.length !== 1)
       throw new UsageError("--write takes the remedy of one finding: name its rule with --rule");

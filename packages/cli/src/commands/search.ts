@@ -108,8 +108,7 @@ export const search = defineCommand({
     const { _: files, format, colour } = given;
     const print = (result: SearchResult) => {
       process.stdout.write(render(describeSearch(result), format as Format, colour, result));
-      const found = result.best.length + (result.front?.length ?? 0);
-      process.exitCode = result.complete && found > 0 ? ExitCode.sound : ExitCode.stops;
+      process.exitCode = result.complete && result.reached > 0 ? ExitCode.sound : ExitCode.stops;
     };
     if (given.merge === true) {
       const shards = await Promise.all(files.map(async (file) => ({ file, data: await readJson(file) })));

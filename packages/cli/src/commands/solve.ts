@@ -6,6 +6,7 @@ import { ExitCode } from "../ExitCode.ts";
 import { type Format, render } from "../output.ts";
 import { readInput } from "../readInput.ts";
 import { readSets } from "../readSets.ts";
+import { refuseSurplus } from "../refuseSurplus.ts";
 import { refuseUnknownOptions } from "../refuseUnknownOptions.ts";
 
 const args = {
@@ -32,8 +33,9 @@ export const solve = defineCommand({
       "Find the dimensions that a build leaves open, so that its aims are met, and judge it with them",
   },
   args,
-  run: async ({ args: { build, write, full, stage, set, format, colour }, rawArgs }) => {
+  run: async ({ args: { _: files, build, write, full, stage, set, format, colour }, rawArgs }) => {
     refuseUnknownOptions(rawArgs, args);
+    refuseSurplus(files, args);
     const sets = await readSets(set);
     const file = build === "-" ? "standard input" : build;
     const text = await readInput(build);

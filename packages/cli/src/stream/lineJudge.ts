@@ -31,16 +31,40 @@ export interface LineResult {
   readonly problems?: readonly string[];
 }
 
+/** Every string of a JSON text, and whether it is a key. */
+const STRINGS = /"(?:[^"\\]|\\.)*"(\s*:)?/g;
+
+/** How many keys a valid JSON text has. */
+function keysWritten(text: string): number {
+  let count = 0;
+  for (const [, colon] of text.matchAll(STRINGS)) if (colon !== undefined) count += 1;
+  return count;
+}
+
+/** How many keys came of it. */
+function keysRead(data: unknown): number {
+  if (data === null || typeof data !== "object") return 0;
+  const inside = Object.values(data).reduce<number>((sum, value) => sum + keysRead(value), 0);
+  return inside + (Array.isArray(data) ? 0 : Object.keys(data).length);
+}
+
 /** What a line has to say that is not blank. @throws InputError where it is no JSON */
 function dataOf(line: Line, place: string): unknown {
   const refuse = (found: string, expected: string) =>
     new InputError([{ file: place, line: undefined, column: undefined, field: "", found, expected }]);
   if ("found" in line) throw refuse(line.found, line.expected);
+  const expected = "one build as a JSON object";
+  let data: unknown;
   try {
-    return JSON.parse(line.text);
+    data = JSON.parse(line.text);
   } catch {
-    throw refuse("a line that is not JSON", "one build as a JSON object");
+    throw refuse("a line that is not JSON", expected);
   }
+  if (data === null || typeof data !== "object") throw refuse(JSON.stringify(data), expected);
+  // Of two keys alike a reader of JSON keeps the last: a size that was stated would be lost unseen.
+  if (keysWritten(line.text) !== keysRead(data))
+    throw refuse("a key that stands twice in one object", "every key once");
+  return data;
 }
 
 /** Judges lines by a task, one at a time. */

@@ -15,6 +15,7 @@ import { findRules } from "../../findRules.ts";
 import { type Format, render } from "../../output.ts";
 import { readDemos } from "../../readDemos.ts";
 import { readInput } from "../../readInput.ts";
+import { refuseSurplus } from "../../refuseSurplus.ts";
 import { refuseUnknownOptions } from "../../refuseUnknownOptions.ts";
 
 const args = {
@@ -47,8 +48,9 @@ export const tryRule = defineCommand({
     description: "Judge one rule file on a build: verdict, numbers, trace, remedy, what it needs",
   },
   args,
-  run: async ({ args: { file: path, build: buildPath, format, colour }, rawArgs }) => {
+  run: async ({ args: { _: files, file: path, build: buildPath, format, colour }, rawArgs }) => {
     refuseUnknownOptions(rawArgs, args);
+    refuseSurplus(files, args);
     const { texts, context } = await findRules([path]);
     const { file, problems } = readRuleFile(texts[0]!.text, path, context);
     if (file === undefined) throw new InputError(problems);

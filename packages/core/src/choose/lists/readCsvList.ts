@@ -78,12 +78,13 @@ export function readCsvList(text: string, file: string): RawList {
     .filter(({ record }) => record.some((cell) => cell !== ""))
     .flatMap((line, index): readonly RawRow[] => {
       const { record } = line;
-      if (record.length > names.length) {
+      if (record.length !== names.length) {
+        const isLonger = record.length > names.length;
         flaws.push({
-          place: placeIn(line, names.length)(),
+          place: placeIn(line, Math.min(names.length, record.length))(),
           field: `row ${index + 1}`,
-          found: `${record.length} cells`,
-          expected: `${names.length}, as many as there are column heads: quotes around a cell with a separator in it`,
+          found: `${record.length} ${record.length === 1 ? "cell" : "cells"}`,
+          expected: `${names.length}, as many as there are column heads: ${isLonger ? "quotes around a cell with a separator in it" : "an empty cell where nothing is known"}`,
         });
         return [];
       }

@@ -168,6 +168,7 @@ describe("a parts list", () => {
     ],
     ["half an engine in stock", csv("S-1,,,,,1.5,"), /column "stock": found "1.5"/],
     ["too many cells", csv("S-1,94,48 mm,1,1,1,1,1"), /row 1: found 8 cells; expected 7/],
+    ["too few cells", csv("S-1,94"), /row 1: found 2 cells; expected 7/],
     ["a size to be found", csv("S-1,? 90 mm to 95 mm", "id,stroke"), /a dimension that is to be found/],
     ["readings", csv('S-1,"{ readings: { ""1"": 48 mm } }"', "id,crankpinDiameter"), /readings by position/],
     ["an unclosed quote", csv('S-1,"94'), /^shafts\.csv:5:5: found a quote that nothing closes/],

@@ -9,7 +9,7 @@ import type { Standing } from "./Standing.ts";
 export interface Outcome {
   /** Empty where nothing breaks; not always all that breaks, for the search ends where something surely does. */
   readonly broken: readonly Broken[];
-  /** Rules that did not hold and do now; only where nothing breaks. */
+  /** Rules that did not hold and do now; where the search ended with something broken, none. */
   readonly settled: readonly string[];
 }
 
@@ -41,14 +41,20 @@ export function brokenNominally(there: Standing, judgements: readonly Judgement[
     .map(({ rule, weight }) => ({ rule: rule.file.id, weight }));
 }
 
-/** All that a change breaks, with what it says then. */
-export function* allBroken(there: Standing, judgements: readonly Judgement[]): Steps<readonly Broken[]> {
+/** Whether a finding is none any more. */
+const isSettled = (before: VerdictWord, after: VerdictWord): boolean =>
+  after === "holds" && (before === "fails" || before === "open");
+
+/** All that a change breaks, with what it says then, and all that it settles. */
+export function* allChanged(there: Standing, judgements: readonly Judgement[]): Steps<Outcome> {
   const broken: Broken[] = [];
+  const settled: string[] = [];
   for (const { rule, word, weight } of judgements) {
     const after = yield* there.word(rule);
     if (isBroken(word, after)) broken.push({ rule: rule.file.id, weight, becomes: after });
+    if (isSettled(word, after)) settled.push(rule.file.id);
   }
-  return broken;
+  return { broken, settled };
 }
 
 /**
@@ -69,7 +75,7 @@ export function* consequencesOf(there: Standing, judgements: readonly Judgement[
         broken.push({ rule: rule.file.id, weight, becomes: after });
         if (dear) break;
       }
-      if (after === "holds" && (word === "fails" || word === "open")) settled.push(rule.file.id);
+      if (isSettled(word, after)) settled.push(rule.file.id);
     }
     if (broken.length > 0) return { broken, settled: [] };
   }

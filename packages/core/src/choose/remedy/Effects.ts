@@ -2,7 +2,7 @@ import type { Weight } from "@trialfit/rules";
 import type { Steps } from "../../derive/Steps.ts";
 import type { CompiledRule } from "../../judge/CompiledRule.ts";
 import {
-  allBroken,
+  allChanged,
   brokenNominally,
   consequencesOf,
   type Judgement,
@@ -57,9 +57,9 @@ export class Effects {
     };
   }
 
-  /** All that a rung breaks. */
-  all(rung: number): Steps<readonly Broken[]> {
-    return allBroken(this.at(rung), this.judgements);
+  /** All that a rung breaks and settles, whatever it weighs. */
+  all(rung: number): Steps<Outcome> {
+    return allChanged(this.at(rung), this.judgements);
   }
 
   /** What fails or is open already and is worse on a rung, but for the rule that it is taken for. */

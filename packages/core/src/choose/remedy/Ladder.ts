@@ -5,6 +5,7 @@ import { type OrderStep, orderStep } from "../../read/orderStep.ts";
 import { fromSi, intervalFromSi } from "../../units/convert.ts";
 import { sameDimensions, unitOf } from "../../units/findUnit.ts";
 import { parseDimension } from "../../units/parseDimension.ts";
+import { machiningReach } from "./machiningReach.ts";
 import { readMoved, shiftPlaces, writeMoved } from "./moveDimension.ts";
 
 const SLACK = 1e-6;
@@ -48,21 +49,22 @@ export class Ladder {
     this.place = place?.kind === "choice" ? place.value : spec.places?.[0];
     const [least, most] = spec.range.map((edge) => parseDimension(edge, { unit: spec.unit }).nominal);
     const weighs = sameDimensions(unitOf(spec.unit).dimensions, mass);
+    const reach = machiningReach(path, way) ?? Number.POSITIVE_INFINITY;
     this.range = weighs
       ? [Math.max(least!, LIGHTER * value.nominal), Math.min(most!, HEAVIER * value.nominal)]
-      : [least!, most!];
+      : [Math.max(least!, value.nominal - reach), Math.min(most!, value.nominal + reach)];
     this.step = orderStep(spec, value.unit, this.kept());
     const unit = unitOf(value.unit);
     const inSteps = (si: number) => fromSi(si, unit) / this.step.size;
     const edge = this.range[way > 0 ? 1 : 0];
     const at = inSteps(value.nominal);
     this.first = way > 0 ? Math.floor(at + SLACK) : Math.ceil(at - SLACK);
-    const reach = this.placed
+    const rungs = this.placed
       ? Math.floor(Math.abs(intervalFromSi(edge - this.outermost(), unit)) / this.step.size + SLACK)
       : way > 0
         ? Math.floor(inSteps(edge) + SLACK) - this.first
         : this.first - Math.ceil(inSteps(edge) - SLACK);
-    this.count = Math.max(0, reach);
+    this.count = Math.max(0, rungs);
   }
 
   /** Whether the dimension was measured place by place. */

@@ -105,12 +105,12 @@ export class Way {
     const { effects } = this;
     const verdict = yield* this.at(rung - 1).word(rule);
     const less = verdict === "holds" ? yield* effects.outcome(rung - 1, least) : undefined;
-    const { settled } = yield* effects.outcome(rung, least);
+    const { broken, settled } = yield* effects.all(rung);
     return {
       ...this.change(rung),
       oneStepLess: { verdict, breaks: (less?.broken ?? []).map((one) => one.rule) },
       settles: settled.filter((id) => id !== rule.file.id),
-      brings: yield* effects.all(rung),
+      brings: broken,
       worsens: yield* effects.worsened(rung, rule),
       contradicts: [],
     };

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { fields } from "../../read/fieldCatalog.ts";
 import { changesOf, pathsNamed } from "./changesOf.ts";
 import { castings, type FieldGroup, fieldChanges } from "./fieldChanges.ts";
+import { machiningReach, reachedPaths } from "./machiningReach.ts";
 import { works } from "./works.ts";
 
 /** Names that are no dimension's, and names that stand twice. */
@@ -76,5 +77,22 @@ describe("the table of what changes a dimension", () => {
     );
     expect(conditions.length).toBeGreaterThan(20);
     for (const { path } of conditions) expect(changesOf(path), path).toEqual({});
+  });
+});
+
+describe("how far machining goes", () => {
+  it("is told of dimensions that are machined, in the way in which they are", () => {
+    for (const path of reachedPaths) {
+      const ways = ([1, -1] as const).map((way) => machiningReach(path, way));
+      expect(ways.filter((one) => one !== undefined && one > 0).length, path).toBe(1);
+    }
+    expect(reachedPaths.length).toBeGreaterThan(20);
+  });
+  it("is told of every dimension of the hardest castings and journals that a cutter moves", () => {
+    expect([machiningReach("block.bore", 1), machiningReach("block.bore", -1)]).toEqual([0.003, undefined]);
+    expect([machiningReach("block.deckHeight", -1), machiningReach("connectingRod.length", 1)]).toEqual([
+      0.003,
+      undefined,
+    ]);
   });
 });

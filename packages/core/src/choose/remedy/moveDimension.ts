@@ -6,8 +6,9 @@ import { intervalFromSi } from "../../units/convert.ts";
 import { unitOf } from "../../units/findUnit.ts";
 import { joinDimension } from "../../units/splitDimension.ts";
 
-/** Figures with which a width is written. */
+/** Figures with which a width is written, and with which one that nobody stated is: it came from another unit. */
 const DIGITS = 6;
+const DIGITS_USUAL = 3;
 
 /** A band may be cut off where the field ends: then the other half says how wide it is. */
 function widths({ nominal, low, high }: DimensionValue, [least, most]: readonly [number, number]) {
@@ -18,10 +19,18 @@ function widths({ nominal, low, high }: DimensionValue, [least, most]: readonly 
   };
 }
 
-/** `0.05`, or `+0.05/-0.02`, from widths in SI. */
-export function toleranceText(minus: number, plus: number, unit: string): string {
-  const print = (width: number) =>
-    String(Number(Math.abs(intervalFromSi(width, unitOf(unit))).toPrecision(DIGITS)));
+/** A width cut off after some figures: what is kept closer is kept as well. */
+function cutOff(width: number, digits: number): number {
+  const scale = 10 ** (digits - 1 - Math.floor(Math.log10(width)));
+  return Math.floor(width * scale * (1 + Number.EPSILON)) / scale;
+}
+
+/** `0.05`, or `+0.05/-0.02`, from widths in SI. @param usual whether nobody stated them */
+export function toleranceText(minus: number, plus: number, unit: string, usual = false): string {
+  const print = (width: number) => {
+    const size = Number(Math.abs(intervalFromSi(width, unitOf(unit))).toPrecision(DIGITS));
+    return String(usual && size > 0 ? Number(cutOff(size, DIGITS_USUAL).toPrecision(DIGITS)) : size);
+  };
   const [down, up] = [print(minus), print(plus)];
   return down === up ? down : `+${up}/-${down}`;
 }
@@ -51,7 +60,9 @@ export function writeMoved(
   const word = signWord(spec, negative ? -1 : 1) ?? place ?? "";
   const turned = spec.signs !== undefined && negative;
   const bare = minus === 0 && plus === 0 && spec.tolerance === undefined;
-  const width = turned ? toleranceText(plus, minus, value.unit) : toleranceText(minus, plus, value.unit);
+  const usual = value.toleranceFrom !== "stated";
+  const [below, above] = turned ? [plus, minus] : [minus, plus];
+  const width = toleranceText(below, above, value.unit, usual);
   const size = spec.signs !== undefined ? number.replace("-", "") : number;
   return joinDimension({
     number: bare ? size : asFineAs(size, width),

@@ -17,7 +17,8 @@ export function describeMiss(nearest: NearestMissed): string {
   const { parts, label, operator, unit = "1", decimals, value, against, wanted: aim, short } = nearest;
   const style = decimals === undefined ? {} : { decimals };
   const greater = operator.startsWith("greater");
-  const ids = parts.map(({ id }) => id).join(", ");
+  // Where no part of the lists has a say, it is the build itself that misses.
+  const ids = parts.length === 0 ? "the build itself" : parts.map(({ id }) => id).join(", ");
   const print = (si: number) => formatNumber(si, unit, style);
   const has =
     value === undefined

@@ -182,3 +182,15 @@ describe("a build with parts of lists", () => {
     expect(() => withParts(text, [{ part: "crankshaft", id: "S-9" }], [shafts])).toThrow(/the id "S-9"/);
   });
 });
+
+describe("what code without types may ask", () => {
+  it.each([
+    [{ front: ["x"] }, /front "x": expected "cost" or/],
+    [{ demand: "hold" }, /demand "hold": expected false or true or "known"/],
+    [{ demand: 1 }, /demand 1: expected/],
+    [{ candidates: [{ part: "crankshaft", parts: [{ id: "S", stroke: "88 mm" }] }] }, /readPartsListText/],
+    [{ candidates: [undefined] }, /readPartsListText/],
+  ])("%o is refused", async (more, message) =>
+    expect(await refused(more as unknown as Partial<SearchOptions>)).toMatch(message),
+  );
+});

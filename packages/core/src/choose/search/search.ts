@@ -7,7 +7,7 @@ import { asBuild } from "../../read/asBuild.ts";
 import { checkStage } from "../../read/checkStage.ts";
 import type { Stage } from "../../read/FieldSpec.ts";
 import { applySetTo } from "../../sets/applySetTo.ts";
-import type { PartsList } from "../lists/PartsList.ts";
+import type { ListedPart, PartsList } from "../lists/PartsList.ts";
 import type { Aim } from "./Objective.ts";
 import type { WeightTexts } from "./readWeights.ts";
 import type { SearchResult } from "./SearchResult.ts";
@@ -67,19 +67,28 @@ export interface SearchProgress {
 /** Time between two words of how far it is [ms]. */
 const BETWEEN = 250;
 
+/** @throws TypeError where code without types hands in what no reader of lists has read: its sizes would not be seen */
+function checkCandidates(candidates: readonly PartsList[]): void {
+  const isRead = (list: Partial<PartsList> | undefined) =>
+    Array.isArray(list?.parts) && list.parts.every((part: Partial<ListedPart>) => part.values instanceof Map);
+  if (candidates.every(isRead)) return;
+  throw new TypeError("candidates: expected lists as readPartsList or readPartsListText gives them");
+}
+
 /**
  * Searches all combinations of parts from lists for the best by an objective, none of which surely breaks a stop rule or
  * misses an aim of the build at nominal values.
  * Exact: the answer is that of evaluating every combination; of equal ones those whose ids come first, kind by kind in
  * the order of the build file. A rule that is open or unknown takes nothing out unless that is demanded; the result
  * says of each combination how many are.
- * @throws InputError when build or lists cannot be used together, a part lacks what the objective adds up, or `from` is
+ * @throws TypeError when lists were not read; InputError when build or lists cannot be used together, a part lacks what the objective adds up, or `from` is
  * of another search; DimensionError when weights cannot be read; RangeError when there is no such stage, or a count or shard is
  * no whole number in its range; RuleError and SetError as `evaluate`
  */
 export async function search(options: SearchOptions): Promise<SearchResult> {
   const { signal, onProgress, sets, stage } = options;
   checkStage(stage);
+  checkCandidates(options.candidates);
   const set =
     sets === undefined ? undefined : applySetTo(sets, { rules: options.rules ?? ruleFiles, sets: setFiles });
   const rules = compileRules(set?.rules ?? options.rules ?? ruleFiles).filter(

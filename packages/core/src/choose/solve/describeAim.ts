@@ -7,8 +7,21 @@ const kindWords = { equal: "", least: "at least ", most: "at most " } as const;
 /** Digits of an allowance. */
 const DIGITS = 2;
 
-const print = ({ unit, decimals }: SolvedAim, value: number): string =>
-  formatNumber(value, unit, { decimals });
+/** More digits than this say nothing. */
+const MOST_MORE = 6;
+
+/** Decimals in which an aim that is missed is seen to be missed; those of its quantity where it is met. */
+export function decimalsOf({ unit, decimals, wanted, allowance, reached, met }: SolvedAim): number {
+  if (met || reached === undefined) return decimals;
+  const shown = (value: number, more: number) => formatNumber(value, unit, { decimals: decimals + more });
+  const marks = [wanted, wanted - allowance, wanted + allowance];
+  for (let more = 0; more < MOST_MORE; more += 1)
+    if (marks.every((mark) => shown(mark, more) !== shown(reached, more))) return decimals + more;
+  return decimals + MOST_MORE;
+}
+
+const print = (aim: SolvedAim, value: number): string =>
+  formatNumber(value, aim.unit, { decimals: decimalsOf(aim) });
 
 function allowanceText({ unit, allowance }: SolvedAim): string {
   return formatInterval(allowance, unitOf(unit).symbol, { digits: DIGITS });

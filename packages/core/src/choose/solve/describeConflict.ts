@@ -1,5 +1,6 @@
 import type { DocumentLine } from "../../report/ReportDocument.ts";
 import { formatNumber } from "../../units/formatNumber.ts";
+import { decimalsOf } from "./describeAim.ts";
 import type { Solution, SolvedAim, SolvedConflict } from "./Solution.ts";
 
 type Unsolved = Extract<Solution, { state: "conflict" }>;
@@ -17,7 +18,9 @@ function aloneText(aim: SolvedAim, { nearest, ends }: NonNullable<SolvedConflict
   const head = `${aim.name} cannot be met by itself`;
   if (nearest === undefined)
     return `${head}: between these bounds all sizes that were tried contradict each other.`;
-  const value = formatNumber(nearest, aim.unit, { decimals: aim.decimals });
+  const value = formatNumber(nearest, aim.unit, {
+    decimals: decimalsOf({ ...aim, reached: nearest, met: false }),
+  });
   const reasons = ends.map(
     ({ label, end, text }) => `${label} ${end === "low" ? "begins" : "ends"} at ${text}`,
   );

@@ -5,7 +5,12 @@ import { InputError, type Problem } from "../../read/Problem.ts";
 import type { WrittenAim } from "../../read/WantedValue.ts";
 import { intervalToSi } from "../../units/convert.ts";
 import { unitOf } from "../../units/findUnit.ts";
-import { DimensionError, describeSyntax, parseDimension } from "../../units/parseDimension.ts";
+import {
+  DimensionError,
+  describeSyntax,
+  type ParsedDimension,
+  parseDimension,
+} from "../../units/parseDimension.ts";
 import { rational } from "../../units/Rational.ts";
 import type { Aim, AimKind } from "./Wanted.ts";
 
@@ -16,6 +21,29 @@ function halfDigit({ unit, decimals }: Quantity): number {
   return intervalToSi(rational(1n, 2n * 10n ** BigInt(decimals)), unitOf(unit));
 }
 
+/** Share of half a digit that is an error of computing: what is a size but for it is that size. */
+const NOISE = 1e-3;
+/** Share of half a digit that a bound has to work with; what is wanted is moved inwards by it, so that the bound stays. */
+const BOUND = 0.02;
+
+/** A bound, `at least` when `inward` is 1. It is kept to what it says: a limit of a class is none otherwise. */
+function boundOf(quantity: Quantity, kind: AimKind, { nominal, plus, minus }: ParsedDimension): Aim {
+  const inward = kind === "least" ? 1 : -1;
+  const beyond = (kind === "least" ? minus : plus) ?? 0;
+  const noise = NOISE * halfDigit(quantity);
+  if (beyond > 0) return { id: quantity.id, kind, value: nominal, allowance: beyond + noise, stated: true };
+  const allowance = BOUND * halfDigit(quantity);
+  const value = nominal + inward * (allowance - noise);
+  return { id: quantity.id, kind, value, allowance, stated: false };
+}
+
+/** Between two values; both ends belong to it. */
+function rangeOf(quantity: Quantity, low: number, high: number): Aim {
+  const half = (high - low) / 2;
+  const allowance = half + NOISE * halfDigit(quantity);
+  return { id: quantity.id, kind: "equal", value: low + half, allowance, stated: true, isRange: true };
+}
+
 function readAim(quantity: Quantity, text: string): Aim {
   const { id, unit } = quantity;
   const syntax = { unit };
@@ -24,14 +52,19 @@ function readAim(quantity: Quantity, text: string): Aim {
   const rest = word === undefined ? text : text.trim().slice(word.length);
   const [low, high] = rest.split(/\s+to\s+/).map((part) => parseDimension(part, syntax));
   if (low === undefined) throw new DimensionError("nothing", describeSyntax(syntax));
-  if (high === undefined) {
-    const { nominal: value, plus, minus } = low;
-    const stated = plus === undefined ? 0 : Math.min(plus, minus ?? plus);
-    return { id, kind, value, allowance: stated > 0 ? stated : halfDigit(quantity), stated: stated > 0 };
+  if (high !== undefined) {
+    if (kind !== "equal" || !(high.nominal > low.nominal))
+      throw new DimensionError(text, "a smaller value to a greater one");
+    return rangeOf(quantity, low.nominal, high.nominal);
   }
-  const half = (high.nominal - low.nominal) / 2;
-  if (kind !== "equal" || !(half > 0)) throw new DimensionError(text, "a smaller value to a greater one");
-  return { id, kind, value: low.nominal + half, allowance: half, stated: true, isRange: true };
+  if (kind !== "equal") return boundOf(quantity, kind, low);
+  const { nominal: value, plus = 0, minus = 0 } = low;
+  if (Math.abs(plus - minus) > NOISE * halfDigit(quantity))
+    return rangeOf(quantity, value - minus, value + plus);
+  const half = halfDigit(quantity);
+  return plus > 0
+    ? { id, kind, value, allowance: plus + NOISE * half, stated: true }
+    : { id, kind, value, allowance: half, stated: false };
 }
 
 function problemOf(
