@@ -25,13 +25,14 @@ const base = { name: "base", minShareCount: 6, priority: 1 };
 
 /**
  * What several of those that a worker starts ask for: together where the same ask for it, and what is small with what is
- * asked for by nearly the same. A file for each difference would cost more than it spares.
+ * asked for by nearly the same. A file for each difference would cost more than it spares, and what is put together with
+ * too little in common makes circles.
  */
 const shared = {
   name: "shared",
   minShareCount: 2,
   entriesAware: true,
-  entriesAwareMergeThreshold: 50_000,
+  entriesAwareMergeThreshold: 20_000,
 };
 
 const chunkFileNames = ({ name }: { readonly name: string }) => `_astro/${chunkName(name)}-[hash].js`;
