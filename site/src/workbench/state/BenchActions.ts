@@ -4,6 +4,8 @@ import type { Beside, Put } from "./BenchState.ts";
 
 /** What the page can do with the build. */
 export interface BenchActions {
+  /** Puts the build on the bench with which the page begins. @returns whether it did: somebody may have been quicker */
+  start(text: string, by: string): boolean;
   /** Puts another build on the bench; that which was there stays kept. @param by what this is called when it is undone */
   open(text: string, file: string, by: string): void;
   /** Puts what was written into the text of the build on the bench. */

@@ -51,8 +51,13 @@ export function actionsOf({ state, revision, dispatch, send, endRun }: Means): B
       compare(swapped(before.text, beside));
   };
   return {
+    start: (text, by) => {
+      const isFirst = revision() === 0;
+      if (isFirst) send({ kind: "open", text, file: "build.yaml" }, by);
+      return isFirst;
+    },
     open: (text, file, by) => {
-      if (state().history.text !== undefined) leaveBuild();
+      leaveBuild();
       send({ kind: "open", text, file }, by);
     },
     rewrite: (text) => send({ kind: "open", text, file: "build.yaml" }, "the file"),

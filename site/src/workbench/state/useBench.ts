@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useLayoutEffect, useMemo, useReducer, useRef } from "preact/hooks";
 import { startWorker } from "../../worker/startWorker.ts";
-import type { FromWorker } from "../protocol.ts";
+import type { FromWorker, ToWorker } from "../protocol.ts";
 import { actionsOf, type Order } from "./actionsOf.ts";
 import type { BenchActions } from "./BenchActions.ts";
 import { type BenchState, emptyBench } from "./BenchState.ts";
@@ -13,6 +13,8 @@ import { UnpackReport } from "./UnpackReport.ts";
 export function useBench(): readonly [BenchState, BenchActions] {
   const [state, dispatch] = useReducer(reduceBench, emptyBench);
   const worker = useRef<Worker | undefined>(undefined);
+  /** What was asked before the worker was there. */
+  const waiting = useRef<ToWorker[]>([]);
   const revision = useRef(0);
   const reasons = useRef(new Map<number, Reason>());
   const runs = useRef(new Runs());
@@ -33,6 +35,7 @@ export function useBench(): readonly [BenchState, BenchActions] {
       if (data.text !== "") keepBuild(data.text);
     });
     worker.current = made;
+    for (const message of waiting.current.splice(0)) made.postMessage(message);
     return () => made.terminate();
   }, []);
 
@@ -41,7 +44,9 @@ export function useBench(): readonly [BenchState, BenchActions] {
     sent.current = performance.now();
     reasons.current.set(revision.current, { by, run: runs.current.next(by, sent.current) });
     dispatch({ kind: "busy", other: order.kind === "open" });
-    worker.current?.postMessage({ ...order, revision: revision.current });
+    const message: ToWorker = { ...order, revision: revision.current };
+    if (worker.current === undefined) waiting.current.push(message);
+    else worker.current.postMessage(message);
   }, []);
 
   // Where a browser shows its own measurements: from what was typed to the verdicts that stand on the page.

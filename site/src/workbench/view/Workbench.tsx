@@ -54,9 +54,9 @@ export function Workbench({ form, demos, foreseen, onJudged }: Props) {
 
   useEffect(() => {
     firstText(demos).then(async ({ text, by, lost }) => {
-      actions.open(text, "build.yaml", by);
+      const begun = actions.start(text, by);
       if (lost) actions.refuse(LOST);
-      const view = text === demos[0]!.text ? await foreseen : undefined;
+      const view = begun && text === demos[0]!.text ? await foreseen : undefined;
       if (view !== undefined) actions.foresee(view);
     });
   }, [demos, actions, foreseen]);
