@@ -24,7 +24,7 @@ function oneFigure(width: number, unit: string): number {
 /**
  * The widest tolerance of a dimension, in one figure, with which a rule holds at a rung, all other tolerances as they
  * are.
- * @returns `± 0.05 mm`; undefined where its own tolerance alone does not decide, or is no single one
+ * @returns `± 0.05 mm`, or `+0.04/-0 mm` where its band is cut off on one side; undefined where its own tolerance alone does not decide, or is no single one
  */
 export function* ownTolerance(
   base: Standing,
@@ -47,7 +47,7 @@ export function* ownTolerance(
     else bad = middle;
   }
   const share = oneFigure(good * widest, value.unit) / widest;
-  return (yield* holds(share))
-    ? `± ${toleranceText(share * minus, share * plus, value.unit)} ${value.unit}`
-    : undefined;
+  if (!(yield* holds(share))) return undefined;
+  const width = toleranceText(share * minus, share * plus, value.unit);
+  return `${width.startsWith("+") ? "" : "± "}${width} ${value.unit}`;
 }
