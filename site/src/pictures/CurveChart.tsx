@@ -1,7 +1,7 @@
 import { fieldLabel, type Trace, type TraceValue } from "trialfit";
 import { angleAxis } from "./draw/angleAxis.ts";
 import { angleWords } from "./draw/angleWords.ts";
-import { CurveAxes } from "./draw/CurveAxes.tsx";
+import { CurveAxes, linesOf } from "./draw/CurveAxes.tsx";
 import { CurveTable, TABLE_TITLE } from "./draw/CurveTable.tsx";
 import { curvePanels } from "./draw/curvePanels.ts";
 import { degrees, radians } from "./draw/degrees.ts";
@@ -39,7 +39,7 @@ export function describeCurves(traces: readonly TraceValue[], angle?: number): s
 export function CurveChart({ traces, notes = [], angle, onAngle, table = false }: Props) {
   const drawn = traces.filter((trace): trace is TraceValue => trace.state === "value");
   const missing = traces.filter((trace) => trace.state !== "value");
-  const panels = curvePanels(drawn, TOP);
+  const panels = curvePanels(drawn, TOP, linesOf(angle));
   const bottom = panels.at(-1)?.bottom ?? TOP;
   return (
     <div class="curve-chart">

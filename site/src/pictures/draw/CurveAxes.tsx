@@ -2,6 +2,7 @@ import type { TraceValue } from "trialfit";
 import { prettyUnit } from "../../data/prettyUnit.ts";
 import { angleAxis } from "./angleAxis.ts";
 import { type CurvePanel, PANEL } from "./curvePanels.ts";
+import { degrees } from "./degrees.ts";
 import { linePath } from "./path.ts";
 import { traceText } from "./traceText.ts";
 import { valueAt } from "./valueAt.ts";
@@ -13,10 +14,13 @@ interface Props {
 }
 
 /** Width of the column of marked values. */
-const COLUMN = 84;
+const COLUMN = 88;
 /** Classes of the curves on one pair of axes: they differ by their dashes. */
 const styles = ["curve", "curve second", "curve third", "curve fourth"];
 const { left, right, x, at } = angleAxis;
+
+/** Lines that a trace has above its axes: its name, and under it its value at the cursor where there is one. */
+export const linesOf = (angle: number | undefined): number => (angle === undefined ? 1 : 2);
 
 /** A number without its unit, which stands at the axis. */
 const bare = (text: string) => text.replace(/ .*/, "");
@@ -30,7 +34,7 @@ export function CurveAxes({ panel, angle }: Props) {
         <Name
           trace={trace}
           style={styles[index]}
-          y={top - (traces.length - index) * PANEL.line + 11}
+          y={top - (traces.length - index) * linesOf(angle) * PANEL.line + 11}
           angle={angle}
         />
       ))}
@@ -89,11 +93,11 @@ function Name(props: {
         {trace.name}
       </text>
       {angle !== undefined && (
-        <text class="strong" x={right - COLUMN} y={y} text-anchor="end">
-          ● {bare(traceText(trace, valueAt(trace, angle)))}
+        <text class="strong" x={left + 25} y={y + PANEL.line}>
+          ● {bare(traceText(trace, valueAt(trace, angle)))} at {Math.round(degrees(angle))}°
         </text>
       )}
-      <circle class="mark" cx={right - COLUMN + 10} cy={y - 4} r={4} />
+      <circle class="mark" cx={right - COLUMN} cy={y - 4} r={4} />
       <text x={right} y={y} text-anchor="end">
         {endOf(trace)} {bare(traceText(trace, trace.marked.value))}
       </text>

@@ -19,10 +19,10 @@ export function StackToScale({ stack: { stacked, deck, gasket } }: { readonly st
   return (
     <g>
       <text x={left} y={14}>
-        crankshaft axis
+        crankshaft axis (lengths in mm)
       </text>
       <text x={right} y={14} text-anchor="end">
-        deck
+        {gasket === undefined ? "deck" : "head"}
       </text>
       {stacked.map((part, index) => {
         const from = x(index === 0 ? 0 : ends[index - 1]!);
@@ -42,7 +42,18 @@ export function StackToScale({ stack: { stacked, deck, gasket } }: { readonly st
         {deck.label} {formatNumber(deck.nominal, "mm", { decimals: 2 })}
       </text>
       {gasket && (
-        <rect class="solid" x={x(deck.nominal)} y={top + bar} width={x(gasket.nominal) - left} height={bar} />
+        <g>
+          <rect
+            class="solid"
+            x={x(deck.nominal)}
+            y={top + bar}
+            width={x(gasket.nominal) - left}
+            height={bar}
+          />
+          <text x={right} y={top + 2 * bar + 31} text-anchor="end">
+            between deck and head: gasket {formatNumber(gasket.nominal, "mm", { decimals: 2 })}
+          </text>
+        </g>
       )}
       {stackWords.map((word, index) => (
         <text x={x(((ends[index - 1] ?? 0) + ends[index]!) / 2)} y={top + 2 * bar + 15} text-anchor="middle">

@@ -15,8 +15,15 @@ export interface CurvePanel {
 /** Height of one pair of axes, and the room for its names above it. */
 export const PANEL = { height: 118, line: 15, gap: 12 };
 
-/** Puts traces of one unit on one pair of axes, one pair under the other. */
-export function curvePanels(traces: readonly TraceValue[], start: number): readonly CurvePanel[] {
+/**
+ * Puts traces of one unit on one pair of axes, one pair under the other.
+ * @param lines for each trace above its axes
+ */
+export function curvePanels(
+  traces: readonly TraceValue[],
+  start: number,
+  lines: number,
+): readonly CurvePanel[] {
   const units = [...new Set(traces.map(({ unit }) => unit))];
   let top = start;
   return units.map((unit) => {
@@ -27,7 +34,7 @@ export function curvePanels(traces: readonly TraceValue[], start: number): reado
     const lowest = Math.min(...ends);
     const from = lowest >= 0 && lowest < span ? 0 : lowest - 0.06 * span;
     const to = Math.max(...ends) + 0.08 * span;
-    const first = top + own.length * PANEL.line;
+    const first = top + own.length * lines * PANEL.line;
     const bottom = first + PANEL.height;
     top = bottom + PANEL.gap;
     const y = (value: number) => bottom - ((value - from) / (to - from)) * PANEL.height;
