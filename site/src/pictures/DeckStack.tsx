@@ -29,7 +29,7 @@ export function describeStack({ stacked, deck, gasket, result }: DeckStackScene,
 export function DeckStack({ stack, name }: Props) {
   if (stack.state !== "value") return <NotDrawn scene={stack} />;
   const { top, bar, row } = stackLayout;
-  const first = top + 2 * bar + 56;
+  const first = top + 2 * bar + (stack.gasket === undefined ? 56 : 72);
   const bottom = first + stackParts(stack).length * row + 12;
   return (
     <Picture height={bottom + 84} description={describeStack(stack, name)}>
