@@ -21,7 +21,7 @@ function noStyles(): Plugin {
  * What most of those that a worker starts ask for: one file, which asks for none of the others, since what it asks for
  * is asked for by as many. Files that ask for each other would wait for each other's data for ever.
  */
-const base = { name: "base", minShareCount: 6, priority: 1 };
+const base = { name: "base", minShareCount: 5, priority: 1 };
 
 /**
  * What several of those that a worker starts ask for: together where the same ask for it, and what is small with what is

@@ -304,6 +304,28 @@ test("a file that is none is told line by line and can be mended in place", asyn
   await expect(page.getByRole("heading", { name: "Mended" })).toBeVisible();
 });
 
+test("findings are narrowed to a verdict, on paper too, and the page says how many are left out", async ({
+  page,
+}) => {
+  await begin(page, small);
+  const findings = page.locator(".findings");
+  await findings.getByLabel("Verdict").selectOption({ label: "what a person has to look at" });
+  await expect(findings.getByText(/^\d+ of \d+ entries are shown, and printed\.$/)).toBeVisible();
+  await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
+  await page.emulateMedia({ media: "print" });
+  // What is assumed stays with whatever is printed; it has no verdict.
+  const judged = findings.locator("details.finding", { has: page.locator("summary .badge") });
+  await expect(judged.first()).toBeVisible();
+  const asked = await judged.count();
+  expect(asked).toBeGreaterThan(20);
+  expect(await findings.locator("details.finding .confirm").count()).toBe(asked);
+  await page.emulateMedia({ media: "screen" });
+  await page.evaluate(() => dispatchEvent(new Event("afterprint")));
+  await findings.getByLabel("Verdict").selectOption({ label: "what holds" });
+  await expect(findings.locator("summary .badge:not(.holds)")).toHaveCount(0);
+  expect(await findings.locator("summary .badge.holds").count()).toBeGreaterThan(3);
+});
+
 test("prints every finding that asks something unfolded, the others in a line", async ({ page }) => {
   await begin(page, small);
   await page.evaluate(() => dispatchEvent(new Event("beforeprint")));

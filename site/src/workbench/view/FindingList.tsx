@@ -1,9 +1,10 @@
 import { useCallback, useMemo, useState } from "preact/hooks";
-import type { ItemView, ReportView, Trouble } from "../protocol.ts";
+import type { ReportView, Trouble } from "../protocol.ts";
 import type { BenchActions } from "../state/BenchActions.ts";
 import type { BenchState } from "../state/BenchState.ts";
 import { FindingItem } from "./FindingItem.tsx";
 import { Fold } from "./Fold.tsx";
+import { everyFinding, isAmong, isNarrowed, NarrowFindings } from "./NarrowFindings.tsx";
 import { useGrowing } from "./useGrowing.ts";
 import { usePrinting } from "./usePrinting.ts";
 
@@ -30,57 +31,39 @@ function troublesOf({ troubles }: BenchState, path: string | undefined): readonl
   return own.length === 0 ? NONE : own;
 }
 
-function has(item: ItemView, words: readonly string[], part: string): boolean {
-  if (part !== "" && !(item.parts ?? []).includes(part)) return false;
-  const text = `${item.title} ${item.id ?? ""} ${item.word ?? ""} ${item.lines.map((line) => line.text).join(" ")}`;
-  const lower = text.toLowerCase();
-  return words.every((word) => lower.includes(word));
-}
-
 /** Every finding of the report, grouped by the work that it asks for. */
 export function FindingList({ report, parts, state, ...rest }: Props) {
   const printing = usePrinting();
-  const [search, setSearch] = useState("");
-  const [part, setPart] = useState("");
+  const [to, narrow] = useState(everyFinding);
   const [asked, setAsked] = useState<readonly string[]>([]);
   const ask = useCallback(
     (rule: string) =>
       setAsked((all) => (all.includes(rule) ? all.filter((one) => one !== rule) : [...all, rule])),
     [],
   );
-  const words = search.toLowerCase().split(/\s+/).filter(Boolean);
-  const narrowed = words.length > 0 || part !== "";
+  const narrowed = isNarrowed(to);
   const sections = useMemo(
     () =>
       report.sections
         .map((section) => ({
           ...section,
-          shown: section.items.filter((item) => has(item, words, part)),
+          shown: section.items.filter((item) => isAmong(item, to)),
         }))
         .filter(({ shown }) => shown.length > 0),
-    [report, search, part],
+    [report, to],
   );
+  const allCount = report.sections.reduce((sum, { items }) => sum + items.length, 0);
+  const shownCount = sections.reduce((sum, { shown }) => sum + shown.length, 0);
   const drawn = useGrowing(sections.length, printing || narrowed);
   return (
     <div class="findings">
-      <search class="narrow" aria-label="Findings">
-        <label>
-          Words
-          <input type="search" value={search} onInput={(event) => setSearch(event.currentTarget.value)} />
-        </label>
-        <label>
-          Part
-          <select value={part} onChange={(event) => setPart(event.currentTarget.value)}>
-            <option value="">every part</option>
-            {parts.map(({ id, label }) => (
-              <option key={id} value={id}>
-                {label}
-              </option>
-            ))}
-          </select>
-        </label>
-      </search>
-      {sections.length === 0 && <p role="status">No finding has these words.</p>}
+      <NarrowFindings parts={parts} to={to} change={narrow} />
+      {narrowed && (
+        <p class="quiet">
+          {shownCount} of {allCount} entries are shown, and printed.
+        </p>
+      )}
+      {sections.length === 0 && <p role="status">No finding is among these.</p>}
       {sections.slice(0, drawn).map(({ heading, intro, items, shown }) => (
         <Fold
           class="section"

@@ -1,0 +1,88 @@
+import type { ItemView } from "../protocol.ts";
+
+/** What findings are narrowed to. */
+export interface Narrowing {
+  readonly words: string;
+  /** Id of a part, or empty for all. */
+  readonly part: string;
+  readonly verdict: keyof typeof verdicts;
+}
+
+export const everyFinding: Narrowing = { words: "", part: "", verdict: "every" };
+
+/** Verdicts that are looked at together. */
+const verdicts = {
+  every: { label: "every verdict", has: () => true },
+  asking: {
+    label: "what numbers leave failing, open or unknown",
+    has: ({ word, confirmation }: ItemView) =>
+      confirmation === undefined && word !== "holds" && word !== "not-applicable",
+  },
+  confirm: {
+    label: "what a person has to look at",
+    has: ({ confirmation }: ItemView) => confirmation !== undefined,
+  },
+  holds: { label: "what holds", has: ({ word }: ItemView) => word === "holds" },
+} as const;
+
+export const isNarrowed = ({ words, part, verdict }: Narrowing): boolean =>
+  words.trim() !== "" || part !== "" || verdict !== "every";
+
+/** Whether a finding is among those; what is no finding, as an assumption, stays whatever verdict is looked at. */
+export function isAmong(item: ItemView, { words, part, verdict }: Narrowing): boolean {
+  if (item.word !== undefined && !verdicts[verdict].has(item)) return false;
+  if (part !== "" && !(item.parts ?? []).includes(part)) return false;
+  const text = `${item.title} ${item.id ?? ""} ${item.word ?? ""} ${item.lines.map((line) => line.text).join(" ")}`;
+  const lower = text.toLowerCase();
+  return words
+    .toLowerCase()
+    .split(/\s+/)
+    .filter(Boolean)
+    .every((word) => lower.includes(word));
+}
+
+interface Props {
+  readonly parts: readonly { readonly id: string; readonly label: string }[];
+  readonly to: Narrowing;
+  readonly change: (to: Narrowing) => void;
+}
+
+/** Which findings are shown, and printed: words in them, a part, a verdict. */
+export function NarrowFindings({ parts, to, change }: Props) {
+  return (
+    <search class="narrow" aria-label="Findings">
+      <label>
+        Words
+        <input
+          type="search"
+          value={to.words}
+          onInput={(event) => change({ ...to, words: event.currentTarget.value })}
+        />
+      </label>
+      <label>
+        Part
+        <select value={to.part} onChange={(event) => change({ ...to, part: event.currentTarget.value })}>
+          <option value="">every part</option>
+          {parts.map(({ id, label }) => (
+            <option key={id} value={id}>
+              {label}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        Verdict
+        <select
+          value={to.verdict}
+          onChange={(event) => change({ ...to, verdict: event.currentTarget.value as Narrowing["verdict"] })}
+        >
+          {Object.entries(verdicts).map(([id, { label }]) => (
+            <option key={id} value={id}>
+              {label}
+            </option>
+          ))}
+        </select>
+      </label>
+    </search>
+  );
+}
