@@ -10,18 +10,18 @@ export interface Narrowing {
 
 export const everyFinding: Narrowing = { words: "", part: "", verdict: "every" };
 
+/** Whether nobody has looked yet at what only a person can see. */
+const isToConfirm = ({ word, confirmation }: ItemView): boolean =>
+  confirmation !== undefined && word === "unknown";
+
 /** Verdicts that are looked at together. */
 const verdicts = {
   every: { label: "every verdict", has: () => true },
   asking: {
-    label: "what numbers leave failing, open or unknown",
-    has: ({ word, confirmation }: ItemView) =>
-      confirmation === undefined && word !== "holds" && word !== "not-applicable",
+    label: "what fails, is open or unknown",
+    has: (item: ItemView) => item.word !== "holds" && item.word !== "not-applicable" && !isToConfirm(item),
   },
-  confirm: {
-    label: "what a person has to look at",
-    has: ({ confirmation }: ItemView) => confirmation !== undefined,
-  },
+  confirm: { label: "what a person has to look at", has: isToConfirm },
   holds: { label: "what holds", has: ({ word }: ItemView) => word === "holds" },
 } as const;
 
