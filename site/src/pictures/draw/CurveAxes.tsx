@@ -92,11 +92,13 @@ function Name(props: {
       <text x={left + 25} y={y}>
         {trace.name}
       </text>
-      {angle !== undefined && <circle class="dot" cx={left + 29} cy={y + PANEL.line - 4} r={3} />}
       {angle !== undefined && (
-        <text class="strong" x={left + 37} y={y + PANEL.line}>
-          {bare(traceText(trace, valueAt(trace, angle)))} at {Math.round(degrees(angle))}°
-        </text>
+        <g>
+          <circle class="dot" cx={left + 29} cy={y + PANEL.line - 4} r={3} />
+          <text class="strong" x={left + 37} y={y + PANEL.line}>
+            {bare(traceText(trace, valueAt(trace, angle)))} at {Math.round(degrees(angle))}°
+          </text>
+        </g>
       )}
       <circle class="mark" cx={right - COLUMN} cy={y - 4} r={4} />
       <text x={right} y={y} text-anchor="end">

@@ -1,4 +1,5 @@
 import type { ItemView } from "../protocol.ts";
+import { LabelledSelect } from "./LabelledSelect.tsx";
 
 /** What findings are narrowed to. */
 export interface Narrowing {
@@ -24,6 +25,8 @@ const verdicts = {
   confirm: { label: "what a person has to look at", has: isToConfirm },
   holds: { label: "what holds", has: ({ word }: ItemView) => word === "holds" },
 } as const;
+
+const verdictOptions = Object.entries(verdicts).map(([id, { label }]) => ({ id, label }));
 
 export const isNarrowed = ({ words, part, verdict }: Narrowing): boolean =>
   words.trim() !== "" || part !== "" || verdict !== "every";
@@ -59,30 +62,18 @@ export function NarrowFindings({ parts, to, change }: Props) {
           onInput={(event) => change({ ...to, words: event.currentTarget.value })}
         />
       </label>
-      <label>
-        Part
-        <select value={to.part} onChange={(event) => change({ ...to, part: event.currentTarget.value })}>
-          <option value="">every part</option>
-          {parts.map(({ id, label }) => (
-            <option key={id} value={id}>
-              {label}
-            </option>
-          ))}
-        </select>
-      </label>
-      <label>
-        Verdict
-        <select
-          value={to.verdict}
-          onChange={(event) => change({ ...to, verdict: event.currentTarget.value as Narrowing["verdict"] })}
-        >
-          {Object.entries(verdicts).map(([id, { label }]) => (
-            <option key={id} value={id}>
-              {label}
-            </option>
-          ))}
-        </select>
-      </label>
+      <LabelledSelect
+        label="Part"
+        value={to.part}
+        options={[{ id: "", label: "every part" }, ...parts]}
+        choose={(part) => change({ ...to, part })}
+      />
+      <LabelledSelect
+        label="Verdict"
+        value={to.verdict}
+        options={verdictOptions}
+        choose={(verdict) => change({ ...to, verdict: verdict as Narrowing["verdict"] })}
+      />
     </search>
   );
 }

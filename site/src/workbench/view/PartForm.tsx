@@ -5,6 +5,7 @@ import type { BenchState } from "../state/BenchState.ts";
 import { AimsForm } from "./AimsForm.tsx";
 import { isFilled } from "./entryOf.ts";
 import { FieldRow } from "./FieldRow.tsx";
+import { LabelledSelect } from "./LabelledSelect.tsx";
 
 interface Props {
   readonly form: FormData;
@@ -19,7 +20,12 @@ interface Props {
 
 const INSTRUMENTS = "workbench-instruments";
 
-type Show = "all" | "filled" | "wanted";
+const SHOWN = [
+  { id: "all", label: "every field" },
+  { id: "filled", label: "what is filled in" },
+  { id: "wanted", label: "what is wanted next" },
+] as const;
+type Show = (typeof SHOWN)[number]["id"];
 
 /** What is searched for words, by the path of the field. */
 function searchedTexts({ parts }: FormData): ReadonlyMap<string, string> {
@@ -54,14 +60,7 @@ export function PartForm({ form, state, actions, unfolded, unfold, toSizes }: Pr
           Find a field
           <input type="search" value={search} onInput={(event) => setSearch(event.currentTarget.value)} />
         </label>
-        <label>
-          Show
-          <select value={show} onChange={(event) => setShow(event.currentTarget.value as Show)}>
-            <option value="all">every field</option>
-            <option value="filled">what is filled in</option>
-            <option value="wanted">what is wanted next</option>
-          </select>
-        </label>
+        <LabelledSelect label="Show" value={show} options={SHOWN} choose={(id) => setShow(id as Show)} />
       </search>
       <datalist id={INSTRUMENTS}>
         {form.instruments.map((name) => (

@@ -1,6 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import type { View } from "../protocol.ts";
 import { usePictures } from "../state/usePictures.ts";
+import { LabelledSelect } from "./LabelledSelect.tsx";
 import { Markup } from "./Markup.tsx";
 
 const CYCLE = 720;
@@ -50,32 +51,18 @@ export function PicturePanel({ text }: { readonly text: string | undefined }) {
       <div class="turning">
         <figure>
           <figcaption>
-            <label>
-              Marked
-              <select value={mark} onChange={(event) => setMark(event.currentTarget.value)}>
-                <option value="">the nearest place</option>
-                {marks.map(({ id, label }) => (
-                  <option key={id} value={id}>
-                    {label}
-                  </option>
-                ))}
-              </select>
-            </label>
+            <LabelledSelect
+              label="Marked"
+              value={mark}
+              options={[{ id: "", label: "the nearest place" }, ...marks]}
+              choose={setMark}
+            />
           </figcaption>
           <Markup html={mechanism} />
         </figure>
         <figure>
           <figcaption>
-            <label>
-              Over the cycle
-              <select value={chart} onChange={(event) => setChart(event.currentTarget.value)}>
-                {charts.map(({ id, label }) => (
-                  <option key={id} value={id}>
-                    {label}
-                  </option>
-                ))}
-              </select>
-            </label>
+            <LabelledSelect label="Over the cycle" value={chart} options={charts} choose={setChart} />
           </figcaption>
           <Markup html={curves} />
           {table.html !== "" && (

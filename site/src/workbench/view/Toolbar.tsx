@@ -3,6 +3,7 @@ import type { DemoText, FormData } from "../protocol.ts";
 import type { BenchActions } from "../state/BenchActions.ts";
 import type { BenchState } from "../state/BenchState.ts";
 import { packText } from "../state/packText.ts";
+import { LabelledSelect } from "./LabelledSelect.tsx";
 import { OpenBuild } from "./OpenBuild.tsx";
 import { saveFile } from "./saveFile.ts";
 
@@ -59,37 +60,21 @@ export function Toolbar({ form, demos, state, actions }: Props) {
       <button type="button" onClick={() => print()}>
         Print
       </button>
-      <label>
-        Stage
-        <select
-          value={options.stage ?? ""}
-          onChange={(event) => {
-            const stage = form.stages.find(({ id }) => id === event.currentTarget.value)?.id;
-            actions.judge({ ...options, stage: stage as typeof options.stage });
-          }}
-        >
-          <option value="">every stage</option>
-          {form.stages.map(({ id, label }) => (
-            <option key={id} value={id}>
-              {label}
-            </option>
-          ))}
-        </select>
-      </label>
-      <label>
-        Limits
-        <select
-          value={options.set ?? ""}
-          onChange={(event) => actions.judge({ ...options, set: event.currentTarget.value || undefined })}
-        >
-          <option value="">for the use that the build states</option>
-          {form.sets.map(({ id, label }) => (
-            <option key={id} value={id}>
-              {label}
-            </option>
-          ))}
-        </select>
-      </label>
+      <LabelledSelect
+        label="Stage"
+        value={options.stage ?? ""}
+        options={[{ id: "", label: "every stage" }, ...form.stages]}
+        choose={(chosen) => {
+          const stage = form.stages.find(({ id }) => id === chosen)?.id;
+          actions.judge({ ...options, stage: stage as typeof options.stage });
+        }}
+      />
+      <LabelledSelect
+        label="Limits"
+        value={options.set ?? ""}
+        options={[{ id: "", label: "for the use that the build states" }, ...form.sets]}
+        choose={(set) => actions.judge({ ...options, set: set || undefined })}
+      />
       <p class="said" role="status">
         {said}
       </p>

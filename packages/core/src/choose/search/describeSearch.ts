@@ -98,9 +98,8 @@ function leadOf(result: SearchResult): readonly DocumentLine[] {
       text: "Stopped before the end: better ones may be among those not looked at.",
       tone: "bad",
     });
-  const fits = found > 0 || reached > 0;
   lines.push(
-    !fits
+    reached === 0
       ? { text: complete ? `None of ${all} fits.` : `None was found so far among ${all}.`, tone: "bad" }
       : {
           text: `Searched ${complete ? "" : "a part of "}${all} by ${objectiveOf(result)}.`,

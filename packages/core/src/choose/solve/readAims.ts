@@ -26,7 +26,7 @@ const NOISE = 1e-3;
 /** Share of half a digit that a bound has to work with; what is wanted is moved inwards by it, so that the bound stays. */
 const BOUND = 0.02;
 
-/** A bound, `at least` when `inward` is 1. It is kept to what it says: a limit of a class is none otherwise. */
+/** `at least` or `at most` a value. It is kept to what it says: a limit of a class is none otherwise. */
 function boundOf(quantity: Quantity, kind: AimKind, { nominal, plus, minus }: ParsedDimension): Aim {
   const inward = kind === "least" ? 1 : -1;
   const beyond = (kind === "least" ? minus : plus) ?? 0;
